@@ -1,0 +1,144 @@
+// What a shop owns: the machine as its plate describes it, attachments, tooling, stock, house rules.
+//
+// Anything not known stays empty. An empty rating is never a guess: the plan says "cannot be said"
+// and names it. Rated pairs are dominated, never interpolated.
+
+#pragma once
+
+#include "base/result.h"
+#include "geometry/hole.h"
+#include "material/grade.h"
+#include "quantity/print.h"
+#include "quantity/quantity.h"
+#include "section/section.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace treadle::equipment {
+
+enum class StationKind { punch, flat_shear, angle_shear, bar_shear, notcher, table };
+[[nodiscard]] const char* station_word(StationKind kind);
+
+/// One line of a rating plate: all of these at once. Which ones are used depends on the station:
+/// flat shear thickness x width; angle shear leg x leg x thickness; bar shear round or square size.
+struct RatedSize {
+    Length thickness;
+    Length width;  ///< flat: width; angle: longer leg
+    Length round;  ///< bar shear: diameter
+    Length square; ///< bar shear: side
+};
+
+/// A punch holder: what it takes.
+struct Holder {
+    std::string name;
+    Length largest_punch;      ///< circumscribed diameter
+    bool keyed = false;        ///< keeps shaped punches from turning
+};
+
+struct Station {
+    std::string id;
+    std::string name;
+    StationKind kind = StationKind::punch;
+    std::optional<Force> force;
+    std::optional<material::RatingBase> base; ///< tensile strength the plate was worked out with
+    std::vector<RatedSize> rated;
+    std::optional<Length> throat;   ///< from the stroke's centre line to the frame
+    std::optional<Length> daylight; ///< open height over the die or table
+    std::optional<Length> stroke;
+    std::optional<Length> blade;    ///< shear: blade length
+    std::optional<Length> least_piece; ///< shear: shortest end the hold-down can grip
+    std::optional<Angle> largest_mitre; ///< shear: 0 when only square
+    std::vector<Holder> holders;
+    std::vector<std::string> excludes; ///< stations that may not run while this one does
+};
+
+enum class AttachmentKind { brake, vee_notcher, rectangular_notcher, saddle_notcher };
+[[nodiscard]] const char* attachment_word(AttachmentKind kind);
+
+/// Bolted to a station; the smaller of both forces counts.
+struct Attachment {
+    std::string id;
+    std::string name;
+    AttachmentKind kind = AttachmentKind::brake;
+    std::vector<std::string> stations; ///< ids it fits
+    std::optional<Force> force;
+    std::optional<Length> length;      ///< brake: longest bend; notcher: tool along the edge
+    std::optional<Length> depth;       ///< notcher: deepest bite
+    std::optional<Length> largest_thickness;
+    std::optional<Angle> vee_included; ///< V notcher: angle of its blades
+    std::optional<Length> stroke;
+};
+
+struct PunchTool {
+    geometry::HoleOutline hole;
+    int count = 1;
+};
+struct DieTool {
+    geometry::HoleOutline hole; ///< opening
+    int count = 1;
+};
+struct VBlock {
+    Length opening;
+    Length length;
+    int count = 1;
+};
+struct BrakePunch {
+    Length nose;
+    Length length;
+    int count = 1;
+};
+struct SaddleDie {
+    Length run_diameter;  ///< outside diameter of the pipe that the shaped end sits on
+    Length branch_diameter; ///< outside diameter of the pipe that is shaped
+    Length largest_wall;
+};
+
+struct Crib {
+    std::vector<PunchTool> punches;
+    std::vector<DieTool> dies;
+    std::vector<VBlock> vees;
+    std::vector<BrakePunch> brake_punches;
+    std::vector<SaddleDie> saddle_dies;
+};
+
+struct StockBar {
+    Section section;
+    std::string grade;
+    Length length;
+    int count = 1;
+};
+
+struct Machine {
+    std::string name;
+    bool invented = false;
+    int operators = 1;
+    std::vector<Station> stations;
+    std::vector<Attachment> attachments;
+};
+
+/// What the house has decided for itself.
+struct HouseRules {
+    double least_margin = 0.10;       ///< spare share under which a fit is called tight
+    double blank_k = 0.0;             ///< K measured on trial strips; 0: DIN 6935
+    int blank_denominator = 32;       ///< blanks are rounded up to this fraction, or 0.5 mm
+    std::optional<Length> stripper_gap; ///< over the stock; largest 1/4 in
+    Length notch_overlap = quantity::inches(0.125);
+};
+
+struct Shop {
+    std::string name;
+    Machine machine;
+    Crib crib;
+    std::vector<StockBar> rack;
+    HouseRules rules;
+};
+
+/// Structure: unique ids, positive finite sizes, attachments that name stations that exist.
+[[nodiscard]] base::Result<Shop> checked(Shop shop);
+
+[[nodiscard]] const Station* find_station(const Machine& machine, std::string_view id);
+
+} // namespace treadle::equipment

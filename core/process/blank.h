@@ -1,0 +1,59 @@
+// Bend allowance, bend deduction, outside setback, and the length of a blank.
+
+#pragma once
+
+#include "base/result.h"
+#include "quantity/quantity.h"
+#include "quantity/working.h"
+
+#include <vector>
+
+namespace treadle::process {
+
+enum class BlankMethod {
+    din6935,         ///< k = 0.65 + 0.5 log10(r/s), its three branches
+    k_factor,        ///< a K given (trial strip or habit)
+    handbook_soft,   ///< straight stock 0.55 t + 1.57 r at 90 degrees
+    handbook_medium, ///< 0.64 t + 1.57 r
+    handbook_hard    ///< 0.71 t + 1.57 r
+};
+[[nodiscard]] const char* blank_method_word(BlankMethod method);
+
+struct BlankRule {
+    BlankMethod method = BlankMethod::din6935;
+    double k_factor = 0.0; ///< for k_factor only: neutral line from the inside over t, 0 < K <= 0.5
+};
+
+struct SharpBend {
+    Length thickness;
+    Length radius; ///< inside
+    Angle angle;   ///< turned through, over 0 and below 180
+};
+
+struct BendFigures {
+    Length allowance; ///< arc of the neutral line
+    Length deduction; ///< from the sum of outside legs; may be negative for very acute bends
+    Length setback;   ///< outside: to the apex up to 90 degrees, to the tangent plane beyond
+    double k = 0.0;   ///< neutral line from the inside over thickness
+};
+[[nodiscard]] base::Result<BendFigures> bend_figures(const SharpBend& bend, const BlankRule& rule);
+
+[[nodiscard]] base::Result<Working> allowance_working(const SharpBend& bend, const BlankRule& rule);
+[[nodiscard]] base::Result<Working> deduction_working(const SharpBend& bend, const BlankRule& rule);
+[[nodiscard]] base::Result<Working> setback_working(const SharpBend& bend, const BlankRule& rule);
+
+/// One leg more than bends. Unrounded: the caller rounds, against us (up).
+struct BentPart {
+    std::vector<Length> outside_legs;
+    std::vector<SharpBend> bends;
+};
+struct Blank {
+    Length length;
+    std::vector<BendFigures> bends;
+    std::vector<Length> bend_lines; ///< from the starting end, on the flat
+    std::vector<Length> leg_origins; ///< flat position that each leg's outside dimensions count from
+};
+[[nodiscard]] base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule);
+[[nodiscard]] base::Result<Working> blank_working(const BentPart& part, const BlankRule& rule);
+
+} // namespace treadle::process

@@ -1,0 +1,30 @@
+// Die clearance: how much larger the die is than the punch.
+
+#pragma once
+
+#include "base/result.h"
+#include "material/grade.h"
+#include "quantity/quantity.h"
+#include "quantity/working.h"
+
+namespace treadle::process {
+
+struct DieClearance {
+    Length total;     ///< die opening less punch size
+    Length per_side;  ///< half of it
+    double share = 0; ///< total over thickness
+};
+
+/// Fixed steps used at ironworkers (common practice, no source): 1/64 in under 3/16, 1/32 from
+/// 3/16 up, 1/16 from 1/2 up or for harder metal, 3/32 over 1 in.
+[[nodiscard]] base::Result<DieClearance> die_clearance(Length thickness, const Grade* grade);
+
+/// A given pair: refuses a die not larger than its punch, always.
+[[nodiscard]] base::Result<DieClearance> clearance_of_pair(Length punch, Length die,
+                                                           Length thickness);
+inline constexpr double k_least_clearance_share = 0.06; ///< program rule, of thickness, total
+inline constexpr double k_most_clearance_share = 0.25;  ///< program rule
+
+[[nodiscard]] base::Result<Working> die_clearance_working(Length thickness, const Grade* grade);
+
+} // namespace treadle::process

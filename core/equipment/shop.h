@@ -51,6 +51,8 @@ struct Station {
     std::optional<Length> blade;    ///< shear: blade length
     std::optional<Length> least_piece; ///< shear: shortest end the hold-down can grip
     std::optional<Angle> largest_mitre; ///< shear: 0 when only square
+    /// punch: least distance from a hole centre to a standing leg, that the tool body needs
+    std::optional<Length> flange_clearance;
     std::vector<Holder> holders;
     std::vector<std::string> excludes; ///< stations that may not run while this one does
 };
@@ -65,6 +67,7 @@ struct Attachment {
     AttachmentKind kind = AttachmentKind::brake;
     std::vector<std::string> stations; ///< ids it fits
     std::optional<Force> force;
+    std::optional<material::RatingBase> base; ///< saddle notcher: what its dies' walls count at
     std::optional<Length> length;      ///< brake: longest bend; notcher: tool along the edge
     std::optional<Length> depth;       ///< notcher: deepest bite
     std::optional<Length> largest_thickness;

@@ -1,0 +1,105 @@
+// The one door for a front end: job and shop, edits, undo, and a plan that is always fresh.
+//
+// An edit is a value that says what the new state of one thing is. It is checked whole; a refused
+// edit changes nothing and says why, at its field.
+
+#pragma once
+
+#include "base/result.h"
+#include "equipment/shop.h"
+#include "job/job.h"
+#include "plan/plan.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace treadle::edit {
+
+struct Document {
+    job::Job job;
+    std::shared_ptr<const equipment::Shop> shop;
+};
+
+struct SetJobNames { ///< name, note, due; parts untouched
+    std::string name;
+    std::string note;
+    std::string due;
+};
+struct SetStyle {
+    PrintStyle style;
+};
+/// Replaces the part with the same id.
+struct ReplacePart {
+    job::Part part;
+};
+/// Adds a part; an empty id or a taken one gets a fresh id.
+struct AddPart {
+    job::Part part;
+    int before = -1; ///< position, -1: at the end
+};
+struct RemovePart {
+    std::string id;
+};
+struct MovePart {
+    std::string id;
+    int to = 0;
+};
+struct ReplaceShop {
+    equipment::Shop shop;
+};
+struct SetOwnGrade { ///< adds or replaces by id
+    Grade grade;
+};
+struct ReplaceDocument { ///< an opened or imported file; undoable like any edit
+    Document document;
+};
+
+using Edit = std::variant<SetJobNames, SetStyle, ReplacePart, AddPart, RemovePart, MovePart,
+                          ReplaceShop, SetOwnGrade, ReplaceDocument>;
+
+class Session {
+public:
+    static constexpr int k_undo_steps = 200;
+
+    /// The document must have passed the archive's or the rooms' own checks.
+    Session(Document document, std::shared_ptr<const job::Catalog> catalog);
+
+    [[nodiscard]] const job::Job& job() const { return document_->job; }
+    [[nodiscard]] const equipment::Shop& shop() const { return *document_->shop; }
+    [[nodiscard]] const job::Catalog& catalog() const { return *catalog_; }
+    [[nodiscard]] const plan::Plan& plan() const { return plan_; }
+    [[nodiscard]] const Document& document() const { return *document_; }
+
+    /// Nothing when taken; a refusal when not, and then nothing has changed.
+    [[nodiscard]] std::optional<base::Refusal> apply(Edit edit);
+
+    [[nodiscard]] bool can_undo() const { return !past_.empty(); }
+    [[nodiscard]] bool can_redo() const { return !future_.empty(); }
+    bool undo();
+    bool redo();
+    /// What undo or redo would take back, in words: "thickness of BP2".
+    [[nodiscard]] std::string undo_words() const;
+    [[nodiscard]] std::string redo_words() const;
+    /// Rises with every change, undo and redo: a view compares it instead of contents.
+    [[nodiscard]] std::uint64_t revision() const { return revision_; }
+
+private:
+    struct Step {
+        std::shared_ptr<const Document> document;
+        std::string words;
+    };
+    void take(std::shared_ptr<const Document> document);
+
+    std::shared_ptr<const job::Catalog> catalog_;
+    std::shared_ptr<const Document> document_;
+    plan::Plan plan_;
+    std::vector<Step> past_;
+    std::vector<Step> future_;
+    std::uint64_t revision_ = 0;
+};
+
+} // namespace treadle::edit

@@ -1,0 +1,69 @@
+// A drawing as data: one model, drawn by the page's canvas and written as SVG.
+//
+// Part coordinates in millimetres, x to the right from the datum end, y up from the datum edge.
+// Sizes of text and pen widths are in points of the final picture, not in part coordinates.
+
+#pragma once
+
+#include "plan/plan.h"
+#include "quantity/quantity.h"
+
+#include <string>
+#include <vector>
+
+namespace treadle::sheet {
+
+struct Point {
+    Length x;
+    Length y;
+};
+
+enum class Pen { outline, hidden, dimension, bend_line, datum, highlight };
+enum class Fill { none, steel, paper };
+
+struct Path { ///< straight edges; arcs are split finely enough by the maker
+    std::vector<Point> points;
+    bool closed = false;
+    Pen pen = Pen::outline;
+    Fill fill = Fill::none;
+    int operation = plan::k_none; ///< so that a tap finds the operation, and a choice is drawn heavy
+};
+struct Circle {
+    Point centre;
+    Length radius;
+    Pen pen = Pen::outline;
+    Fill fill = Fill::paper;
+    int operation = plan::k_none;
+};
+enum class Anchor { start, middle, end };
+struct Label {
+    Point at;
+    std::string text;
+    Anchor anchor = Anchor::middle;
+    double points = 9.0;
+    bool bold = false;
+    int operation = plan::k_none;
+};
+/// Running dimension tick: the line of ticks is drawn beside the part by the renderer-independent
+/// maker as paths and labels; nothing else to know.
+struct Drawing {
+    std::vector<Path> paths;
+    std::vector<Circle> circles;
+    std::vector<Label> labels;
+    Point low;  ///< bounds including labels' room
+    Point high;
+    std::string description; ///< one sentence for a screen reader
+};
+
+/// The flat blank with holes, notches, bend lines and running dimensions from the datum corner.
+[[nodiscard]] Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style);
+/// The finished shape: a bent part's profile with outside legs and angles, an angle's or channel's
+/// section beside its view; straight flats and plates: the same outline without bend lines.
+[[nodiscard]] Drawing draw_finished(const plan::PartPlan& plan, PrintStyle style);
+/// Small picture for a list: outline only, no text.
+[[nodiscard]] Drawing draw_small(const plan::PartPlan& plan);
+
+/// Inline SVG that fits the box, presentation attributes only (no style), text escaped.
+[[nodiscard]] std::string to_svg(const Drawing& drawing, double width_mm, double height_mm);
+
+} // namespace treadle::sheet

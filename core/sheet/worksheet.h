@@ -1,0 +1,45 @@
+// The worksheet: the plan on paper, set-up by set-up, and its plain forms.
+
+#pragma once
+
+#include "plan/plan.h"
+#include "quantity/working.h"
+
+#include <string>
+#include <vector>
+
+namespace treadle::sheet {
+
+enum class Paper { letter, a4 };
+
+struct SheetOptions {
+    Paper paper = Paper::letter;
+    /// Address of the style sheet to link; empty: the style is written into the page, so that the
+    /// file stands alone (the browser page links, because its content policy forbids inline style).
+    std::string style_address;
+    bool workings = true; ///< every formula of the job with its source, at the end
+};
+
+/// The style sheet itself (what a linking page has to serve).
+[[nodiscard]] std::string worksheet_style();
+
+[[nodiscard]] std::string worksheet_html(const plan::Plan& plan, const job::Job& job,
+                                         const equipment::Shop& shop, const job::Catalog& catalog,
+                                         const SheetOptions& options);
+/// One row per operation: mark, count, section, grade, operation, set-up, tools, verdict, margin.
+[[nodiscard]] std::string worksheet_csv(const plan::Plan& plan, const job::Job& job,
+                                        const equipment::Shop& shop);
+/// The plan as JSON, SI units, keys ending in their unit.
+[[nodiscard]] std::string plan_json(const plan::Plan& plan, const job::Job& job,
+                                    const equipment::Shop& shop);
+
+/// One working as lines of text: title, expression, values, result, validity, source, evidence.
+[[nodiscard]] std::vector<std::string> working_lines(const Working& working, PrintStyle style);
+
+/// The safety notice, the same words at first start and on every sheet.
+[[nodiscard]] const char* safety_notice();
+/// The cautions for the stations and attachments a plan uses, in our own words.
+[[nodiscard]] std::vector<std::string> cautions(const plan::Plan& plan,
+                                                const equipment::Shop& shop);
+
+} // namespace treadle::sheet

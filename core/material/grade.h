@@ -40,7 +40,7 @@ struct GradeRefusal {
 
 /// Strengths of one thickness band; bands are "over the last one's limit, up to this one".
 struct StrengthBand {
-    Length up_to;          ///< upper end of the band
+    Length up_to; ///< upper end of the band
     Stress yield_minimum;
     Stress tensile_minimum;
     Stress tensile_upper; ///< careful upper bound used for verdicts (printed maximum or larger)
@@ -56,7 +56,7 @@ struct Grade {
     double elongation_pct = 0.0;     ///< 0 when unknown
     Density density;
     Stress modulus;
-    std::string bend_group;  ///< row of the least-radius table that applies, "" when none is known
+    std::string bend_group; ///< row of the least-radius table that applies, "" when none is known
     double air_bend_share = 0.0; ///< inside radius over V opening in air bending; 0 when unknown
     GradeRefusal refusal;
     std::string source; ///< key of assets/sources.json

@@ -1,0 +1,80 @@
+// What a platform tells the page, and what it gets back: the other half of ports.h.
+//
+// A platform owns the canvas, the listeners and the mirror's elements. The page owns every
+// decision: which control was meant, whether a drag scrolls, what is drawn.
+
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+namespace treadle::platform {
+
+enum class PointerKind : std::uint8_t { mouse, touch, pen };
+enum class PointerPhase : std::uint8_t { down, move, up, cancel, leave };
+
+/// One pointer event, in CSS pixels from the stage's top left corner.
+struct PointerEvent {
+    PointerPhase phase = PointerPhase::move;
+    PointerKind kind = PointerKind::mouse;
+    int id = 0;
+    float x = 0;
+    float y = 0;
+    double seconds = 0; ///< time of the event, any zero
+};
+
+/// A wheel step, already normalised by the platform: 1 is one notch.
+struct WheelEvent {
+    float x = 0;
+    float y = 0;
+    float notches_x = 0;
+    float notches_y = 0;
+};
+
+/// A key that no input element took. Modifiers come with each event, so none can get stuck.
+struct KeyEvent {
+    std::string key;      ///< as in KeyboardEvent.key: "z", "Escape", "F2"
+    bool control = false; ///< Ctrl, or Cmd on a Mac
+    bool shift = false;
+    bool alt = false;
+};
+
+struct StageSize {
+    float width = 0; ///< CSS pixels
+    float height = 0;
+    float density = 1; ///< device pixels to a CSS pixel
+    bool coarse_pointer = false;
+};
+
+/// What the browser or the system prefers, told at the start and when it changes.
+struct Preferences {
+    bool dark = false;
+    bool reduced_motion = false;
+    bool more_contrast = false;
+};
+
+class Page {
+public:
+    virtual ~Page() = default;
+
+    virtual void resize(const StageSize& size) = 0;
+    virtual void prefer(const Preferences& preferences) = 0;
+    virtual void pointer(const PointerEvent& event) = 0;
+    virtual void wheel(const WheelEvent& event) = 0;
+    /// True when the page used the key, so that the browser does not.
+    virtual bool key(const KeyEvent& event) = 0;
+
+    // From the mirror's elements, by the id of their node.
+    virtual void activate(const std::string& id) = 0;
+    virtual void commit_text(const std::string& id, const std::string& value) = 0;
+    virtual void choose(const std::string& id, int index) = 0;
+    virtual void focus(const std::string& id) = 0; ///< empty: nothing has the focus
+    virtual void scrolled(const std::string& id, float offset) = 0;
+
+    /// Makes one picture. The platform then draws what Dear ImGui holds.
+    virtual void frame(double seconds_since_last) = 0;
+    /// Changes of the mirror since the last call, as JSON for the platform; empty when none.
+    [[nodiscard]] virtual const std::string& mirror_changes() = 0;
+};
+
+} // namespace treadle::platform

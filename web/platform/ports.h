@@ -1,0 +1,75 @@
+// What the outside does for the page: a dozen functions. The browser answers them in
+// platform/browser; tests answer them in platform/headless and look at what was asked.
+//
+// Everything here carries text and bytes. Nothing here knows a job, a verdict or a figure.
+
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace treadle::platform {
+
+/// What became of a write or a read. `saved` is only said after the store has committed it.
+enum class StoreResult : std::uint8_t { done, not_found, refused, no_store };
+
+struct LoadedBytes {
+    StoreResult result = StoreResult::no_store;
+    std::string bytes;  ///< set when result is done
+    std::string detail; ///< the store's own words when it refused
+};
+
+struct StoreOutcome {
+    StoreResult result = StoreResult::no_store;
+    std::string detail;
+};
+
+struct PickedFile {
+    std::string name;
+    std::string bytes;
+};
+
+class Ports {
+public:
+    virtual ~Ports() = default;
+
+    /// Asks for `count` frames. The only way to make a picture; nothing is drawn without it.
+    /// `reason` is for a person who looks why the page is busy.
+    virtual void request_frame(const char* reason, int count) = 0;
+    /// Asks for one frame after `seconds`.
+    virtual void request_frame_in(double seconds) = 0;
+
+    /// Reads what was stored under `key`. Answers later, once.
+    virtual void load(const std::string& key, std::function<void(LoadedBytes)> answer) = 0;
+    /// Stores `bytes` under `key`, replacing. Answers after the store has committed, or refused.
+    virtual void store(const std::string& key,
+                       std::string_view bytes,
+                       std::function<void(StoreOutcome)> answer) = 0;
+
+    /// Hands a file to the user.
+    virtual void
+    download(const std::string& name, const std::string& media_type, std::string_view bytes) = 0;
+    /// Lets the user choose a file. `accept` as in an input element (".json"). Answers nothing at
+    /// all when the user walks away.
+    virtual void pick_file(const std::string& accept, std::function<void(PickedFile)> answer) = 0;
+
+    /// Prints a whole HTML document. Its style must come by link to "sheet.css" beside the page.
+    virtual void print_html(const std::string& title, const std::string& html) = 0;
+    /// Shows a whole HTML document over the stage, with buttons to print and to close.
+    virtual void show_sheet_preview(const std::string& title, const std::string& html) = 0;
+    virtual void hide_sheet_preview() = 0;
+
+    /// Local wall time for "Saved 10:41". The core never sees a clock.
+    [[nodiscard]] virtual std::string now_text() = 0;
+    /// Says a whole sentence to a screen reader (role=status).
+    virtual void announce(const std::string& sentence) = 0;
+    /// Keeps the screen awake, or lets it sleep again. A wish: without the means nothing happens.
+    virtual void keep_awake(bool awake) = 0;
+    /// A part of the page's address after '#', or empty.
+    [[nodiscard]] virtual std::string address_fragment() = 0;
+};
+
+} // namespace treadle::platform

@@ -1,0 +1,74 @@
+// The page's side of the platform: turns events into presses, and makes frames.
+//
+//     Stage stage(ports, [&](Ui& ui) { app.draw(ui); });
+//     stage.use_fonts(files);
+//     platform::run(stage);
+
+#pragma once
+
+#include "platform/gestures.h"
+#include "platform/page.h"
+#include "platform/ports.h"
+#include "ui/widgets/ui.h"
+
+#include <functional>
+#include <string>
+
+struct ImGuiContext;
+
+namespace treadle::ui {
+
+class Stage final : public platform::Page, private platform::GestureTarget {
+public:
+    Stage(platform::Ports& ports, std::function<void(Ui&)> draw);
+    ~Stage() override;
+    Stage(const Stage&) = delete;
+    Stage& operator=(const Stage&) = delete;
+
+    void use_fonts(FontFiles files);
+    /// Nothing: as the system prefers.
+    void use_theme(std::optional<ThemeKind> kind);
+    void use_density(std::optional<Density> density);
+    void use_text_scale(float scale);
+
+    [[nodiscard]] Ui& ui() { return ui_; }
+    /// True when the glyphs were made anew since the last call: the renderer must load them.
+    [[nodiscard]] bool take_fonts_changed();
+
+    void resize(const platform::StageSize& size) override;
+    void prefer(const platform::Preferences& preferences) override;
+    void pointer(const platform::PointerEvent& event) override;
+    void wheel(const platform::WheelEvent& event) override;
+    bool key(const platform::KeyEvent& event) override;
+    void activate(const std::string& id) override;
+    void commit_text(const std::string& id, const std::string& value) override;
+    void choose(const std::string& id, int index) override;
+    void focus(const std::string& id) override;
+    void scrolled(const std::string& id, float offset) override;
+    void frame(double seconds_since_last) override;
+    const std::string& mirror_changes() override;
+
+private:
+    void hover(float x, float y) override;
+    void hover_ends() override;
+    void press(float x, float y) override;
+    void release(float x, float y, bool acts) override;
+    void drag_scroll(float start_x, float start_y, float dx, float dy) override;
+    void apply_theme();
+
+    platform::Ports& ports_;
+    std::function<void(Ui&)> draw_;
+    ImGuiContext* context_ = nullptr;
+    Ui ui_;
+    platform::Gestures gestures_;
+    platform::StageSize size_;
+    platform::Preferences preferences_;
+    FontFiles files_;
+    std::optional<ThemeKind> theme_;
+    std::optional<Density> density_;
+    float text_scale_ = 1;
+    bool fonts_stale_ = true;
+    bool fonts_changed_ = false;
+};
+
+} // namespace treadle::ui

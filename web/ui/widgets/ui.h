@@ -1,0 +1,160 @@
+// One frame of the page, as views and widgets see it.
+//
+// A view never calls Dear ImGui: it cuts rectangles and calls widgets. Widgets draw through
+// draw(), put a node into semantics() and ask here whether they were pressed.
+
+#pragma once
+
+#include "ui/theme/fonts.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/rect.h"
+#include "ui/widgets/semantics.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+struct ImDrawList;
+
+namespace treadle::ui {
+
+/// How a control is held at this moment.
+struct Touch {
+    bool hovered = false;
+    bool pressed = false; ///< a pointer is down on it
+    bool focused = false;
+};
+
+class Ui {
+public:
+    // ---- for views ----------------------------------------------------------------------------
+
+    /// The whole stage.
+    [[nodiscard]] const Rect& screen() const { return screen_; }
+    [[nodiscard]] const Theme& theme() const { return theme_; }
+    [[nodiscard]] const Metrics& size() const { return theme_.metrics; }
+    /// Narrower than it is high, or under 700 px: one column.
+    [[nodiscard]] bool is_narrow() const { return screen_.w < 700; }
+
+    /// Ids made until pop_scope() begin with `part` and a slash. Prefer Scope.
+    void push_scope(std::string_view part);
+    void pop_scope();
+
+    /// True once when this key came and nothing else took it: key("z", Mod::control).
+    enum class Mod : std::uint8_t { none, control, control_shift };
+    [[nodiscard]] bool key(std::string_view name, Mod mod = Mod::none);
+
+    /// False when `rect` is scrolled out of sight: a long list may skip the entry altogether.
+    [[nodiscard]] bool is_visible(const Rect& rect) const;
+    /// Ask for another frame, for example while something is computed in slices.
+    void want_frame() { wants_frame_ = true; }
+    /// Puts the keyboard focus on the control with this full id, after this frame.
+    void move_focus(std::string_view id) { focus_wish_ = id; }
+
+    /// Plain area in an ink; gives no node.
+    void fill(const Rect& rect, Ink ink);
+    void outline(const Rect& rect, Ink ink, float stroke);
+    /// Rule along an edge of a region.
+    void rule(float x0, float y0, float x1, float y1, Ink ink, float stroke);
+
+    // ---- for widgets --------------------------------------------------------------------------
+
+    [[nodiscard]] ImDrawList& draw() { return *draw_; }
+    [[nodiscard]] Colour colour(Ink ink) const { return theme_.palette[ink]; }
+    [[nodiscard]] const Fonts& fonts() const { return fonts_; }
+    [[nodiscard]] Semantics& semantics() { return semantics_; }
+
+    /// Adds the node of a thing that is only seen. The id is `id` in the open scope.
+    Node& add_node(std::string_view id, Role role, const Rect& rect, std::string_view name);
+    /// Adds the node of a thing that can be pressed, and makes it answer to pointers.
+    Node& add_control(std::string_view id, Role role, const Rect& rect, std::string_view name);
+    /// An id for a thing that has no name of its own, stable while the view keeps its order.
+    [[nodiscard]] std::string next_id(std::string_view kind);
+    void close_container() { semantics_.close(); }
+
+    /// How the control with this full id is held.
+    [[nodiscard]] Touch touch(const std::string& full_id) const;
+    /// True once when it was pressed by pointer, key or screen reader.
+    [[nodiscard]] bool take_activation(const std::string& full_id);
+    [[nodiscard]] std::optional<std::string> take_text(const std::string& full_id);
+    [[nodiscard]] std::optional<int> take_choice(const std::string& full_id);
+    void draw_focus_ring(const Rect& rect);
+
+    // Scrolling: everything until end_scroll is clipped and moved.
+    /// Returns where the content starts: `rect` moved by the offset.
+    Rect begin_scroll(std::string_view id, const Rect& rect, std::string_view name);
+    void end_scroll(float content_height);
+    void begin_container(std::string_view id, Role role, const Rect& rect, std::string_view name);
+    void end_container();
+
+private:
+    friend class Stage;
+    struct Hit {
+        std::string id;
+        Rect rect; ///< already clipped
+        bool enabled = true;
+        bool native = false; ///< the element under the pointer answers by itself (input, select)
+    };
+    struct ScrollState {
+        float offset = 0;
+        float content = 0;
+        Rect rect;
+        bool seen = false;
+    };
+
+    void begin_frame(const Rect& screen, ImDrawList& draw);
+    void end_frame();
+    [[nodiscard]] const Hit* hit(float x, float y) const;
+    [[nodiscard]] std::string full_id(std::string_view id) const;
+    [[nodiscard]] Rect clip() const { return clips_.empty() ? screen_ : clips_.back(); }
+    /// Scrolls the area under the point. True when something moved.
+    bool scroll_at(float x, float y, float dy);
+
+    Theme theme_;
+    Fonts fonts_;
+    Rect screen_;
+    ImDrawList* draw_ = nullptr;
+    Semantics semantics_;
+    std::string scope_;
+    std::vector<std::size_t> scope_lengths_;
+    std::vector<int> counters_;
+    std::vector<Rect> clips_;
+    std::vector<std::string> scroll_ids_;
+    std::vector<Hit> hits_;
+    std::size_t hit_count_ = 0;
+    std::vector<Hit> last_hits_;
+    std::size_t last_hit_count_ = 0;
+    std::size_t modal_from_ = 0; ///< hits before this one lie under a dialog
+    std::size_t last_modal_from_ = 0;
+    std::map<std::string, ScrollState, std::less<>> scrolls_;
+    std::vector<std::string> activations_;
+    std::map<std::string, std::string> texts_;
+    std::map<std::string, int> choices_;
+    struct Key {
+        std::string name;
+        Mod mod;
+    };
+    std::vector<Key> keys_;
+    std::vector<Key> known_keys_; ///< asked for in the last frame: these the browser does not get
+    std::string hovered_;
+    std::string pressed_;
+    std::string focused_;
+    std::string focus_wish_;
+    bool wants_frame_ = false;
+};
+
+/// Ids inside this block begin with `part` and a slash.
+class Scope {
+public:
+    Scope(Ui& ui, std::string_view part) : ui_(ui) { ui_.push_scope(part); }
+    ~Scope() { ui_.pop_scope(); }
+    Scope(const Scope&) = delete;
+    Scope& operator=(const Scope&) = delete;
+
+private:
+    Ui& ui_;
+};
+
+} // namespace treadle::ui

@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace treadle::base {
@@ -26,7 +27,9 @@ public:
     JsonWriter& boolean(bool value);
     JsonWriter& null();
 
-    JsonWriter& field(std::string_view name, std::string_view value) { return key(name).text(value); }
+    JsonWriter& field(std::string_view name, std::string_view value) {
+        return key(name).text(value);
+    }
     JsonWriter& field(std::string_view name, const char* value) { return key(name).text(value); }
     JsonWriter& field(std::string_view name, double value) { return key(name).number(value); }
     JsonWriter& field(std::string_view name, int value) { return key(name).integer(value); }

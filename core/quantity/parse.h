@@ -20,20 +20,20 @@ namespace treadle::quantity {
 
 using BareUnit = std::optional<UnitSystem>; ///< what a number without a unit means; none: refuse
 
-[[nodiscard]] base::Result<Length> parse_length(std::string_view text, BareUnit bare,
-                                                std::string_view field);
+[[nodiscard]] base::Result<Length>
+parse_length(std::string_view text, BareUnit bare, std::string_view field);
 /// kN, N, lbf, kip, ton (US short ton, also "US ton", "tons"), t or tonne (metric tonne-force).
 /// Bare: US ton in inch, kN in metric.
-[[nodiscard]] base::Result<Force> parse_force(std::string_view text, BareUnit bare,
-                                              std::string_view field);
+[[nodiscard]] base::Result<Force>
+parse_force(std::string_view text, BareUnit bare, std::string_view field);
 /// ksi, psi, MPa, N/mm2, GPa. Bare: ksi in inch, MPa in metric.
-[[nodiscard]] base::Result<Stress> parse_stress(std::string_view text, BareUnit bare,
-                                                std::string_view field);
+[[nodiscard]] base::Result<Stress>
+parse_stress(std::string_view text, BareUnit bare, std::string_view field);
 /// deg, °, rad; bare is degrees always.
 [[nodiscard]] base::Result<Angle> parse_angle(std::string_view text, std::string_view field);
 /// kg, g, t?, lb. Bare: lb in inch, kg in metric.
-[[nodiscard]] base::Result<Mass> parse_mass(std::string_view text, BareUnit bare,
-                                            std::string_view field);
+[[nodiscard]] base::Result<Mass>
+parse_mass(std::string_view text, BareUnit bare, std::string_view field);
 /// kg/m3, lb/in3, lb/ft3. No bare numbers.
 [[nodiscard]] base::Result<Density> parse_density(std::string_view text, std::string_view field);
 /// A plain number or a fraction: 0.42, 1/3, 15 % (-> 0.15).

@@ -35,28 +35,31 @@ struct Share {
     double value = 0.0;
 };
 
-using AnyQuantity = std::variant<Length, Area, Force, Stress, Energy, Mass, MassPerLength, Angle,
-                                 Number, Share>;
+using AnyQuantity =
+    std::variant<Length, Area, Force, Stress, Energy, Mass, MassPerLength, Angle, Number, Share>;
 
 /// With unit: `1-3/8 in`, `35 mm`. Inch lengths as fractions of the style's denominator; the
 /// rounding is exact at a value that already lies on a step (no creep from 1e-12).
-[[nodiscard]] std::string print(Length value, PrintStyle style, Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print(Length value, PrintStyle style, Rounding rounding = Rounding::nearest);
 /// As above without the unit, for drawings and table cells.
-[[nodiscard]] std::string print_bare(Length value, PrintStyle style,
-                                     Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print_bare(Length value, PrintStyle style, Rounding rounding = Rounding::nearest);
 /// Decimal whatever the system: `0.031 in`, `0.8 mm`; for clearances, radii and deductions.
-[[nodiscard]] std::string print_decimal(Length value, PrintStyle style,
-                                        Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print_decimal(Length value, PrintStyle style, Rounding rounding = Rounding::nearest);
 /// Feet and inches: `4'-6 1/2"`; metric prints as print().
-[[nodiscard]] std::string print_feet(Length value, PrintStyle style,
-                                     Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print_feet(Length value, PrintStyle style, Rounding rounding = Rounding::nearest);
 
 [[nodiscard]] std::string print(Area value, PrintStyle style);
-[[nodiscard]] std::string print(Force value, PrintStyle style, Rounding rounding = Rounding::nearest);
-[[nodiscard]] std::string print(Stress value, PrintStyle style,
-                                Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print(Force value, PrintStyle style, Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print(Stress value, PrintStyle style, Rounding rounding = Rounding::nearest);
 [[nodiscard]] std::string print(Energy value, PrintStyle style);
-[[nodiscard]] std::string print(Mass value, PrintStyle style, Rounding rounding = Rounding::nearest);
+[[nodiscard]] std::string
+print(Mass value, PrintStyle style, Rounding rounding = Rounding::nearest);
 [[nodiscard]] std::string print(MassPerLength value, PrintStyle style);
 [[nodiscard]] std::string print(Angle value, PrintStyle style);
 /// Any of them; lengths as decimals with four places in inch (a working shows what was computed).

@@ -127,7 +127,9 @@ constexpr Energy foot_pounds(double v) {
 }
 constexpr Mass kilograms(double v) { return Mass::from_base(v); }
 constexpr Mass pounds(double v) { return Mass::from_base(v * 0.45359237); }
-constexpr MassPerLength kilograms_per_metre(double v) { return MassPerLength::from_base(v / 1000.0); }
+constexpr MassPerLength kilograms_per_metre(double v) {
+    return MassPerLength::from_base(v / 1000.0);
+}
 constexpr MassPerLength pounds_per_foot(double v) {
     return MassPerLength::from_base(v * 0.45359237 / 304.8);
 }
@@ -171,29 +173,31 @@ template <int F, int L, int M>
 [[nodiscard]] constexpr Quantity<F, L, M> smaller(Quantity<F, L, M> a, Quantity<F, L, M> b) {
     return b < a ? b : a;
 }
-[[nodiscard]] inline Length square_root(Area a) { return Length::from_base(std::sqrt(a.in_base())); }
+[[nodiscard]] inline Length square_root(Area a) {
+    return Length::from_base(std::sqrt(a.in_base()));
+}
 
 } // namespace treadle::quantity
 
 namespace treadle {
 using quantity::Angle;
 using quantity::Area;
+using quantity::degrees;
 using quantity::Density;
 using quantity::Energy;
 using quantity::Force;
-using quantity::Length;
-using quantity::Mass;
-using quantity::MassPerLength;
-using quantity::Stress;
-using quantity::Volume;
-using quantity::degrees;
 using quantity::inches;
 using quantity::is_finite;
 using quantity::kilonewtons;
 using quantity::ksi;
 using quantity::larger;
+using quantity::Length;
+using quantity::Mass;
+using quantity::MassPerLength;
 using quantity::megapascals;
 using quantity::millimetres;
 using quantity::smaller;
+using quantity::Stress;
 using quantity::us_tons;
+using quantity::Volume;
 } // namespace treadle

@@ -21,7 +21,8 @@ struct Working {
     const base::FormulaCard* card = nullptr;
     std::vector<WorkingValue> values;
     WorkingValue result;
-    std::string note; ///< which rule was used where sources disagree, validity left, …; may be empty
+    std::string
+        note; ///< which rule was used where sources disagree, validity left, …; may be empty
 };
 
 } // namespace treadle::quantity

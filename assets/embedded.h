@@ -1,0 +1,15 @@
+// The files of assets/, as bytes inside the program: no path, no fetch, the same natively and in
+// the page.
+
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+namespace treadle::assets {
+
+/// The bytes of a file by its path under assets/, e.g. "catalog/grades.json"; none when no such
+/// file was there at build time.
+[[nodiscard]] std::optional<std::string_view> embedded(std::string_view path);
+
+} // namespace treadle::assets

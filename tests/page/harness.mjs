@@ -1,0 +1,166 @@
+// Opens the page in a headless browser, waits for what it says, and counts what passed.
+
+import assert from 'node:assert/strict';
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+import { chromium } from 'playwright-core';
+
+import { serve } from './server.mjs';
+
+const here = dirname(fileURLToPath(import.meta.url));
+export const root = join(here, '..', '..');
+export const site = join(root, 'build', 'web', 'site');
+export const pictures = join(here, 'out');
+
+const tests = [];
+/** Registers a test; `options` go to the browser context (viewport, touch, …). */
+export function test(name, options, body) {
+  tests.push({ name, options, body });
+}
+
+const k_ready_ms = 30_000;
+const k_answer_ms = 10_000;
+const k_test_ms = 120_000;
+
+/** Asks until it holds: the page draws on request, so an answer comes a frame or two later. */
+export async function until(what, question, ms = k_answer_ms) {
+  const end = Date.now() + ms;
+  let last;
+  for (;;) {
+    try {
+      last = await question();
+      if (last) return last;
+    } catch (error) {
+      last = error.message;
+    }
+    if (Date.now() > end) assert.fail(`${what}: not within ${ms} ms, last ${JSON.stringify(last)}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
+/** Waits for the first complete frame. */
+export async function ready(page) {
+  await page.waitForFunction(() => document.documentElement.dataset.ready === '1', null, {
+    timeout: k_ready_ms,
+  });
+}
+
+export async function open(page, path = '/') {
+  await page.goto(page.origin + path);
+  await ready(page);
+}
+
+/** A control by role and name, as a screen reader finds it. */
+export function control(page, role, name) {
+  return page.getByRole(role, { name }).first();
+}
+
+/** Everything the mirror says at this moment, one control a line. */
+export async function said(page) {
+  return page.locator('body').ariaSnapshot();
+}
+
+export async function picture(page, name) {
+  mkdirSync(pictures, { recursive: true });
+  await page.screenshot({ path: join(pictures, `${name}.png`) });
+}
+
+/** Hands a file to whatever asks for one when `press` is done. */
+export async function give_file(page, press, name, text) {
+  const asked = page.waitForEvent('filechooser', { timeout: k_answer_ms });
+  await press();
+  const chooser = await asked;
+  const buffer = Buffer.from(text, 'utf8');
+  await chooser.setFiles({ name, mimeType: 'application/json', buffer });
+}
+
+function browser_path() {
+  const known = [
+    process.env.TREADLE_BROWSER,
+    '/usr/bin/chromium',
+    '/usr/bin/google-chrome',
+    '/usr/bin/google-chrome-stable',
+  ];
+  return known.find((path) => path && existsSync(path)) ?? chromium.executablePath();
+}
+
+/** A page which remembers everything that must not happen. */
+async function watched_page(browser, origin, options) {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  context.setDefaultTimeout(k_answer_ms);
+  const page = await context.newPage();
+  page.origin = origin;
+  page.faults = [];
+  page.foreign = [];
+  page.on('pageerror', (error) => page.faults.push(`error: ${error.message}`));
+  page.on('console', (line) => {
+    if (line.type() === 'error') page.faults.push(`console: ${line.text()}`);
+  });
+  context.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(blob|data|about):/.test(url)) page.foreign.push(url);
+  });
+  await page.addInitScript(() => {
+    window.csp_violations = [];
+    document.addEventListener('securitypolicyviolation', (event) => {
+      window.csp_violations.push(`${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  return { context, page };
+}
+
+async function run_one(browser, origin, { name, options, body }) {
+  const { context, page } = await watched_page(browser, origin, options);
+  let clock;
+  const late = new Promise((_, reject) => {
+    clock = setTimeout(() => reject(new Error(`took longer than ${k_test_ms} ms`)), k_test_ms);
+  });
+  try {
+    await Promise.race([body(page, context), late]);
+    assert.deepEqual(page.faults, [], 'the page reported errors');
+    console.log(`  pass  ${name}`);
+    return true;
+  } catch (error) {
+    console.log(`  FAIL  ${name}\n        ${String(error.message).split('\n').join('\n        ')}`);
+    const file = `failed-${name.replace(/[^a-z0-9]+/gi, '-').slice(0, 60)}`;
+    await picture(page, file).catch(() => {});
+    return false;
+  } finally {
+    clearTimeout(clock);
+    await context.close().catch(() => {});
+  }
+}
+
+/** Runs what is registered (or what `only` matches); prints the line that tests/run reads. */
+export async function run_all(only) {
+  const chosen = tests.filter((one) => !only || one.name.includes(only));
+  let passed = 0;
+  let browser;
+  let server;
+  try {
+    server = await serve(site);
+    browser = await chromium.launch({
+      executablePath: browser_path(),
+      chromiumSandbox: false,
+      args: [
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--disable-quic',
+      ],
+    });
+    for (const one of chosen) {
+      if (await run_one(browser, server.origin, one)) passed += 1;
+    }
+  } catch (error) {
+    console.log(`  FAIL  the browser could not be started: ${error.message}`);
+  } finally {
+    await browser?.close();
+    await server?.close();
+  }
+  console.log(`PAGE ${passed} passed, ${chosen.length - passed} failed`);
+  return chosen.length > 0 && passed === chosen.length;
+}

@@ -1,0 +1,10 @@
+// Page tests: `node tests/page/run.mjs [part of a name]`, after `web/run --no-serve`.
+
+import './opens.mjs';
+import './round.mjs';
+import './files.mjs';
+import './touch.mjs';
+
+import { run_all } from './harness.mjs';
+
+process.exitCode = (await run_all(process.argv[2])) ? 0 : 1;

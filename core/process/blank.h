@@ -1,4 +1,16 @@
 // Bend allowance, bend deduction, outside setback, and the length of a blank.
+//
+// Symbols   A  angle turned through   b  opening angle, 180 - A   r  inside radius   t, s thickness
+//           K  neutral line from the inside over thickness   k  DIN's factor, twice K
+// Formula   BA = (pi/180) A (r + K t)                     card k_bend_allowance_card
+//           v = 2 setback - BA; 0 under DIN 6935 for b over 165   card k_bend_deduction_card
+//           setback = (r + t) tan(A/2); r + t for A over 90       card k_outside_setback_card
+//           L = sum of outside legs - sum of v            card k_blank_length_card
+//           DIN 6935: k = 0.65 + 0.5 log10(r/s) up to r/s = 5, then 1
+// Valid     A over 0 and below 180. DIN's k comes to 0 near r/s = 0.05: refused. Below 0.5: measure
+// Dims      outside legs: to the apex of the outer faces up to A = 90, to the outer tangent planes
+// beyond Source    sources.json: din-6935, machinery-handbook, faa-h-8083-31 Rounding  none here;
+// the caller rounds the blank up
 
 #pragma once
 
@@ -17,6 +29,7 @@ enum class BlankMethod {
     handbook_medium, ///< 0.64 t + 1.57 r
     handbook_hard    ///< 0.71 t + 1.57 r
 };
+/// As files and commands write it: "din6935", "k-factor", "handbook-soft", …
 [[nodiscard]] const char* blank_method_word(BlankMethod method);
 
 struct BlankRule {
@@ -37,6 +50,8 @@ struct BendFigures {
     double k = 0.0;   ///< neutral line from the inside over thickness
 };
 [[nodiscard]] base::Result<BendFigures> bend_figures(const SharpBend& bend, const BlankRule& rule);
+/// The setback alone: no rule of the neutral line takes part in it.
+[[nodiscard]] base::Result<Length> outside_setback(const SharpBend& bend);
 
 [[nodiscard]] base::Result<Working> allowance_working(const SharpBend& bend, const BlankRule& rule);
 [[nodiscard]] base::Result<Working> deduction_working(const SharpBend& bend, const BlankRule& rule);
@@ -51,8 +66,10 @@ struct Blank {
     Length length;
     std::vector<BendFigures> bends;
     std::vector<Length> bend_lines; ///< from the starting end, on the flat
-    std::vector<Length> leg_origins; ///< flat position that each leg's outside dimensions count from
+    std::vector<Length>
+        leg_origins; ///< flat position that each leg's outside dimensions count from
 };
+/// Refuses "legs[i]" that its own bends use up, "bends[i]…" for a bend at fault.
 [[nodiscard]] base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule);
 [[nodiscard]] base::Result<Working> blank_working(const BentPart& part, const BlankRule& rule);
 

@@ -1,4 +1,12 @@
-// Notching: the force of one bite.
+// Notching: the force of one bite, and how many bites.
+//
+// Symbols   L  length cut   t  thickness   S  shear strength   F  force
+//           n  bites   b  tool length   o  overlap
+// Formula   F = L t S                            card k_notch_force_card
+//           n = 1 + ceil((Ltot - b)/(b - o))     card k_notch_bites_card
+// Valid     the whole edge at once: no credit for the first touch at a corner
+// Source    sources.json: derived
+// Rounding  bites up
 
 #pragma once
 

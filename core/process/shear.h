@@ -1,4 +1,15 @@
 // Shearing flats, bars and angles.
+//
+// Symbols   w  width   t  thickness   S  shear strength   a  rake (flat) or leg (angle)   b  leg
+//           p  penetration, share of t   A  area   F  force   theta  angle of the cut from square
+// Formula   F = S (w' t - w'^2 tan a / 2), w' = min(w, p t / tan a); no rake: F = w t S
+//                                          card k_flat_shear_card
+//           F = A S                        card k_bar_shear_card
+//           F = S t (a + b - t)            card k_angle_shear_card
+//           A / cos theta                  card k_mitre_factor_card
+// Valid     sharp blades, cold metal; rake over 0 and below 30 degrees; theta below 60 degrees
+// Source    sources.json: asm-shearing (raked form), derived; bar: tu-delft-2338
+// Rounding  none here; the caller rounds, against us
 
 #pragma once
 
@@ -30,7 +41,7 @@ struct BarShear {
 [[nodiscard]] base::Result<Force> bar_shear_force(const BarShear& cut);
 [[nodiscard]] base::Result<Working> bar_shear_working(const BarShear& cut);
 
-/// Both legs at once, area t (a + b - t) and 2 % for the rolled fillet.
+/// Both legs at once.
 struct AngleShear {
     Length leg_a;
     Length leg_b;

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
+#include <limits>
 
 namespace treadle::base {
 
@@ -153,8 +154,10 @@ std::string write_number(double value) {
                 return place_point(scaled, decimals, std::signbit(value));
         }
     }
+    // Below the smallest normal number fewer than 15 digits can be enough.
+    const int fewest = size < std::numeric_limits<double>::min() ? 1 : 15;
     std::array<char, 40> buffer{};
-    for (int digits = 15; digits <= 17; ++digits) {
+    for (int digits = fewest; digits <= 17; ++digits) {
         std::snprintf(buffer.data(), buffer.size(), "%.*g", digits, value);
         if (std::strtod(buffer.data(), nullptr) == value)
             break;

@@ -79,8 +79,7 @@ Length least_width(const HoleOutline& hole) {
     case HoleShape::rectangle:
         return smaller(hole.size, hole.size2);
     case HoleShape::perimeter:
-        // Only the length of the edge is known; even a round hole of that edge is this wide.
-        return hole.size / std::numbers::pi;
+        return {};
     case HoleShape::round:
     case HoleShape::square:
     case HoleShape::obround:

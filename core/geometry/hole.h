@@ -24,9 +24,11 @@ struct HoleOutline {
 [[nodiscard]] Length perimeter(const HoleOutline& hole);
 /// Zero for `perimeter`, which has no known area.
 [[nodiscard]] Area hole_area(const HoleOutline& hole);
-/// Smallest dimension across: what "hole not smaller than thickness" looks at.
+/// Smallest dimension across: what "hole not smaller than thickness" looks at. Zero for
+/// `perimeter`: a given edge length may be that of any slot, so nothing can be said in its favour.
 [[nodiscard]] Length least_width(const HoleOutline& hole);
-/// Diameter of the circle round the outline: what has to pass the holder.
+/// Diameter of the circle round the outline: what has to pass the holder. For `perimeter` half the
+/// edge, which no closed outline outreaches.
 [[nodiscard]] Length circumscribed(const HoleOutline& hole);
 /// Half extents along and across the part, the long side along unless turned.
 struct HalfExtent {

@@ -1,0 +1,301 @@
+#include "equipment/shop.h"
+
+#include "quantity/input_limits.h"
+
+#include <algorithm>
+#include <set>
+
+namespace treadle::equipment {
+
+namespace {
+
+using quantity::count_fault;
+using quantity::Fault;
+using quantity::inside;
+using quantity::item;
+using quantity::place_fault;
+using quantity::Presence;
+using quantity::size_fault;
+using quantity::text_fault;
+
+constexpr int k_most_pieces = 100000;
+constexpr int k_most_operators = 100;
+constexpr Length k_largest_stripper_gap = inches(0.25);
+
+Fault force_fault(const std::optional<Force>& force) {
+    if (!force || (*force > Force{} && is_finite(*force)))
+        return std::nullopt;
+    return base::Refusal{"force", "has to be above zero", "leave it empty when it is not known"};
+}
+
+/// What is not known stays empty; what is given has to be a size.
+Fault known_size_fault(const std::optional<Length>& value, const char* field) {
+    return value ? size_fault(*value, field) : std::nullopt;
+}
+
+Fault angle_fault(Angle value, Angle below, const char* field, const char* range) {
+    if (value >= Angle{} && value < below)
+        return std::nullopt;
+    return base::Refusal{field, "the angle is out of range", range};
+}
+
+Fault rated_fault(const RatedSize& rated, StationKind kind) {
+    if (auto fault = place_fault(rated.thickness, "thickness"))
+        return fault;
+    if (auto fault = place_fault(rated.width, "width"))
+        return fault;
+    if (auto fault = place_fault(rated.round, "round"))
+        return fault;
+    if (auto fault = place_fault(rated.square, "square"))
+        return fault;
+    if (kind == StationKind::flat_shear || kind == StationKind::angle_shear) {
+        if (auto fault = size_fault(rated.thickness, "thickness"))
+            return fault;
+        return size_fault(rated.width, "width");
+    }
+    if (kind == StationKind::bar_shear && rated.round == Length{} && rated.square == Length{})
+        return base::Refusal{"round", "a bar shear is rated in round or square bar", ""};
+    return std::nullopt;
+}
+
+Fault station_sizes(const Station& station) {
+    if (auto fault = force_fault(station.force))
+        return fault;
+    if (station.base && (!(station.base->value > Stress{}) || !is_finite(station.base->value)))
+        return base::Refusal{"base", "has to be above zero", "leave it empty when it is not known"};
+    for (std::size_t i = 0; i < station.rated.size(); ++i)
+        if (auto fault = rated_fault(station.rated[i], station.kind))
+            return inside("rated", i, *fault);
+    if (auto fault = known_size_fault(station.throat, "throat"))
+        return fault;
+    if (auto fault = known_size_fault(station.daylight, "daylight"))
+        return fault;
+    if (auto fault = known_size_fault(station.stroke, "stroke"))
+        return fault;
+    if (auto fault = known_size_fault(station.blade, "blade"))
+        return fault;
+    if (station.least_piece)
+        if (auto fault = place_fault(*station.least_piece, "least_piece"))
+            return fault;
+    if (station.largest_mitre)
+        return angle_fault(
+            *station.largest_mitre, degrees(90.0), "largest_mitre", "0 to below 90 deg");
+    return std::nullopt;
+}
+
+Fault station_fault(const Station& station, const Machine& machine) {
+    if (auto fault = text_fault(station.id, "id", Presence::required))
+        return fault;
+    if (auto fault = text_fault(station.name, "name"))
+        return fault;
+    if (auto fault = station_sizes(station))
+        return fault;
+    for (std::size_t i = 0; i < station.holders.size(); ++i) {
+        if (auto fault = text_fault(station.holders[i].name, "name"))
+            return inside("holders", i, *fault);
+        if (auto fault = size_fault(station.holders[i].largest_punch, "largest_punch"))
+            return inside("holders", i, *fault);
+    }
+    for (std::size_t i = 0; i < station.excludes.size(); ++i) {
+        if (station.excludes[i] == station.id)
+            return base::Refusal{item("excludes", i), "a station cannot exclude itself", ""};
+        if (find_station(machine, station.excludes[i]) == nullptr)
+            return base::Refusal{item("excludes", i), "no station has this id", ""};
+    }
+    return std::nullopt;
+}
+
+Fault attachment_fault(const Attachment& attachment, const Machine& machine) {
+    if (auto fault = text_fault(attachment.id, "id", Presence::required))
+        return fault;
+    if (auto fault = text_fault(attachment.name, "name"))
+        return fault;
+    for (std::size_t i = 0; i < attachment.stations.size(); ++i)
+        if (find_station(machine, attachment.stations[i]) == nullptr)
+            return base::Refusal{item("stations", i), "no station has this id", ""};
+    if (auto fault = force_fault(attachment.force))
+        return fault;
+    if (auto fault = known_size_fault(attachment.length, "length"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.depth, "depth"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.largest_thickness, "largest_thickness"))
+        return fault;
+    if (attachment.vee_included && *attachment.vee_included == Angle{})
+        return base::Refusal{"vee_included", "the angle is out of range", "above 0, below 180 deg"};
+    if (attachment.vee_included)
+        if (auto fault = angle_fault(
+                *attachment.vee_included, degrees(180.0), "vee_included", "above 0, below 180 deg"))
+            return fault;
+    return known_size_fault(attachment.stroke, "stroke");
+}
+
+Fault machine_fault(const Machine& machine) {
+    if (auto fault = text_fault(machine.name, "name"))
+        return fault;
+    if (auto fault = count_fault(machine.operators, 1, k_most_operators, "operators"))
+        return fault;
+    // One set for both: a plan names stations and attachments by id alone.
+    std::set<std::string_view> ids;
+    const base::Refusal taken{"id", "something else on the machine has the same id", ""};
+    for (std::size_t i = 0; i < machine.stations.size(); ++i) {
+        if (auto fault = station_fault(machine.stations[i], machine))
+            return inside("stations", i, *fault);
+        if (!ids.insert(machine.stations[i].id).second)
+            return inside("stations", i, taken);
+    }
+    for (std::size_t i = 0; i < machine.attachments.size(); ++i) {
+        if (auto fault = attachment_fault(machine.attachments[i], machine))
+            return inside("attachments", i, *fault);
+        if (!ids.insert(machine.attachments[i].id).second)
+            return inside("attachments", i, taken);
+    }
+    return std::nullopt;
+}
+
+Fault hole_tool_fault(const geometry::HoleOutline& hole, int count) {
+    const auto sound = geometry::checked(hole);
+    if (!sound)
+        return inside("hole", sound.refusal());
+    if (auto fault = size_fault(hole.size, "size"))
+        return inside("hole", *fault);
+    if (auto fault = place_fault(hole.size2, "size2"))
+        return inside("hole", *fault);
+    return count_fault(count, 1, k_most_pieces, "count");
+}
+
+Fault tool_fault(const PunchTool& tool) { return hole_tool_fault(tool.hole, tool.count); }
+Fault tool_fault(const DieTool& tool) { return hole_tool_fault(tool.hole, tool.count); }
+Fault tool_fault(const VBlock& tool) {
+    if (auto fault = size_fault(tool.opening, "opening"))
+        return fault;
+    if (auto fault = size_fault(tool.length, "length"))
+        return fault;
+    return count_fault(tool.count, 1, k_most_pieces, "count");
+}
+Fault tool_fault(const BrakePunch& tool) {
+    if (auto fault = place_fault(tool.nose, "nose"))
+        return fault;
+    if (auto fault = size_fault(tool.length, "length"))
+        return fault;
+    return count_fault(tool.count, 1, k_most_pieces, "count");
+}
+Fault tool_fault(const SaddleDie& tool) {
+    if (auto fault = size_fault(tool.run_diameter, "run_diameter"))
+        return fault;
+    if (auto fault = size_fault(tool.branch_diameter, "branch_diameter"))
+        return fault;
+    return size_fault(tool.largest_wall, "largest_wall");
+}
+
+template <class Tool>
+Fault tools_fault(const std::vector<Tool>& tools, const char* list) {
+    for (std::size_t i = 0; i < tools.size(); ++i)
+        if (auto fault = tool_fault(tools[i]))
+            return inside(list, i, *fault);
+    return std::nullopt;
+}
+
+Fault crib_fault(const Crib& crib) {
+    if (auto fault = tools_fault(crib.punches, "punches"))
+        return fault;
+    if (auto fault = tools_fault(crib.dies, "dies"))
+        return fault;
+    if (auto fault = tools_fault(crib.vees, "vees"))
+        return fault;
+    if (auto fault = tools_fault(crib.brake_punches, "brake_punches"))
+        return fault;
+    return tools_fault(crib.saddle_dies, "saddle_dies");
+}
+
+Fault bar_fault(const StockBar& bar) {
+    const auto sound = section::checked(bar.section);
+    if (!sound)
+        return sound.refusal();
+    if (auto fault = text_fault(bar.section.designation, "section.designation"))
+        return fault;
+    if (auto fault = text_fault(bar.grade, "grade", Presence::required))
+        return fault;
+    if (auto fault = size_fault(bar.length, "length"))
+        return fault;
+    return count_fault(bar.count, 1, k_most_pieces, "count");
+}
+
+Fault rules_fault(const HouseRules& rules) {
+    if (!(rules.least_margin >= 0.0 && rules.least_margin < 1.0))
+        return base::Refusal{"least_margin", "is out of range", "0 to below 100 %"};
+    // The neutral line lies inside the metal, so K is a share of the thickness.
+    if (!(rules.blank_k >= 0.0 && rules.blank_k < 1.0))
+        return base::Refusal{"blank_k", "is out of range", "0 (not measured) to below 1"};
+    if (auto fault = quantity::denominator_fault(rules.blank_denominator, "blank_denominator"))
+        return fault;
+    if (auto fault = known_size_fault(rules.stripper_gap, "stripper_gap"))
+        return fault;
+    if (rules.stripper_gap && *rules.stripper_gap > k_largest_stripper_gap)
+        return base::Refusal{"stripper_gap", "is too wide for fingers", "at most 1/4 in (6.35 mm)"};
+    return place_fault(rules.notch_overlap, "notch_overlap");
+}
+
+Fault shop_fault(const Shop& shop) {
+    if (auto fault = text_fault(shop.name, "name"))
+        return fault;
+    if (auto fault = machine_fault(shop.machine))
+        return inside("machine", *fault);
+    if (auto fault = crib_fault(shop.crib))
+        return inside("crib", *fault);
+    for (std::size_t i = 0; i < shop.rack.size(); ++i)
+        if (auto fault = bar_fault(shop.rack[i]))
+            return inside("rack", i, *fault);
+    if (auto fault = rules_fault(shop.rules))
+        return inside("rules", *fault);
+    return std::nullopt;
+}
+
+} // namespace
+
+const char* station_word(StationKind kind) {
+    switch (kind) {
+    case StationKind::punch:
+        return "punch";
+    case StationKind::flat_shear:
+        return "flat shear";
+    case StationKind::angle_shear:
+        return "angle shear";
+    case StationKind::bar_shear:
+        return "bar shear";
+    case StationKind::notcher:
+        return "notcher";
+    case StationKind::table:
+        return "tool table";
+    }
+    return "";
+}
+
+const char* attachment_word(AttachmentKind kind) {
+    switch (kind) {
+    case AttachmentKind::brake:
+        return "brake";
+    case AttachmentKind::vee_notcher:
+        return "V notcher";
+    case AttachmentKind::rectangular_notcher:
+        return "rectangular notcher";
+    case AttachmentKind::saddle_notcher:
+        return "saddle notcher";
+    }
+    return "";
+}
+
+base::Result<Shop> checked(Shop shop) {
+    if (auto fault = shop_fault(shop))
+        return *fault;
+    return shop;
+}
+
+const Station* find_station(const Machine& machine, std::string_view id) {
+    const auto found = std::find_if(machine.stations.begin(),
+                                    machine.stations.end(),
+                                    [&](const Station& s) { return s.id == id; });
+    return found == machine.stations.end() ? nullptr : &*found;
+}
+
+} // namespace treadle::equipment

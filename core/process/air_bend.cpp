@@ -97,7 +97,7 @@ const base::FormulaCard k_bend_force_card{
     "F = k Rm L t^2 / V; k = max(1.33, 1 + 4 t / V)",
     k_force_symbols,
     "air bending, V from 6 t; bottoming asks for 3-5 times as much, coining for 5-10 times",
-    "oehler-lange",
+    "lange-oehler",
     Evidence::published,
     ""};
 const base::FormulaCard k_usual_opening_card{

@@ -11,7 +11,7 @@
 //           y = V/2 tan f - (r + t)(1/cos f - 1)                 card k_punch_travel_card
 // Valid     V from 6 t; angles turned up to 150 degrees; air bending only: bottoming asks for 3-5
 //           times the force, coining for 5-10 times
-// Source    sources.json: oehler-lange, groover, astm-a6-x4, din-6935-1975, common-practice
+// Source    sources.json: lange-oehler, groover, astm-a6-x4, din-6935, common-practice
 // Rounding  none here; the caller rounds, against us
 
 #pragma once

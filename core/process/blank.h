@@ -9,7 +9,7 @@
 //           DIN 6935: k = 0.65 + 0.5 log10(r/s) up to r/s = 5, then 1
 // Valid     A over 0 and below 180. DIN's k comes to 0 near r/s = 0.05: refused. Below 0.5: measure
 // Dims      outside legs: to the apex of the outer faces up to A = 90, to the outer tangent planes
-// beyond Source    sources.json: din-6935, machinery-handbook, faa-h-8083-31 Rounding  none here;
+// beyond Source    sources.json: din-6935, machinerys-handbook, faa-h-8083-31 Rounding  none here;
 // the caller rounds the blank up
 
 #pragma once

@@ -5,7 +5,7 @@
 // Formula   F = L t S                            card k_notch_force_card
 //           n = 1 + ceil((Ltot - b)/(b - o))     card k_notch_bites_card
 // Valid     the whole edge at once: no credit for the first touch at a corner
-// Source    sources.json: derived
+// Source    sources.json: derived-mechanics, derived-geometry
 // Rounding  bites up
 
 #pragma once

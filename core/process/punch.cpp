@@ -57,7 +57,7 @@ const base::FormulaCard k_punch_force_card{"punch-force",
                                            k_force_symbols,
                                            "sharp tools, usual clearance, cold metal, the whole "
                                            "edge cut at once; a blunt edge adds 15-30 %",
-                                           "kalpakjian",
+                                           "kalpakjian-schmid",
                                            Evidence::published,
                                            ""};
 const base::FormulaCard k_punch_stripping_card{"punch-stripping",
@@ -92,7 +92,7 @@ const base::FormulaCard k_punch_largest_card{
     "d = F / (pi t S)",
     k_largest_symbols,
     "by force only; the holder, the die opening and the throat set limits of their own",
-    "kalpakjian",
+    "kalpakjian-schmid",
     Evidence::derived,
     ""};
 

@@ -9,7 +9,7 @@
 //           d = F/(pi t S)           card k_punch_largest_card
 // Valid     sharp tools, usual clearance, cold metal, the whole edge cut at once. A blunt edge adds
 //           15 to 30 %. No credit for a ground punch: nobody has said that this one is
-// Source    sources.json: kalpakjian (0.7 Fu textbook form), press-tool-notes, die-handbook
+// Source    sources.json: kalpakjian-schmid, pytel-singer, common-practice-shear
 // Rounding  none here; the caller rounds, against us
 
 #pragma once

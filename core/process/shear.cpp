@@ -62,7 +62,7 @@ const base::FormulaCard k_flat_shear_card{
     "F = S (w' t - w'^2 tan a / 2), w' = min(w, p t / tan a); parallel blades F = w t S",
     k_flat_symbols,
     "sharp blades, cold metal; rake counts only where it is stated; a dull blade adds up to 50 %",
-    "asm-shearing",
+    "asm-handbook-shear",
     Evidence::from_memory,
     ""};
 const base::FormulaCard k_bar_shear_card{"shear-bar",

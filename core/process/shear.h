@@ -8,7 +8,7 @@
 //           F = S t (a + b - t)            card k_angle_shear_card
 //           A / cos theta                  card k_mitre_factor_card
 // Valid     sharp blades, cold metal; rake over 0 and below 30 degrees; theta below 60 degrees
-// Source    sources.json: asm-shearing (raked form), derived; bar: tu-delft-2338
+// Source    sources.json: asm-handbook-shear (raked form), derived-mechanics, derived-geometry
 // Rounding  none here; the caller rounds, against us
 
 #pragma once

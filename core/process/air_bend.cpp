@@ -106,7 +106,7 @@ const base::FormulaCard k_usual_opening_card{
     "V = 8 t; 10 t over 3/8 in; 12 t over 1/2 in; one step more from Rm = 70 ksi",
     k_opening_symbols,
     "air bending; under 6 t the metal may crack, over 14 t the bend is imprecise",
-    "common-practice",
+    "common-practice-bending",
     Evidence::common_practice,
     ""};
 const base::FormulaCard k_air_bend_radius_card{"bend-radius",
@@ -114,7 +114,7 @@ const base::FormulaCard k_air_bend_radius_card{"bend-radius",
                                                "r = max(share V, nose)",
                                                k_radius_symbols,
                                                "air bending, V from 6 t; a trial strip decides",
-                                               "common-practice",
+                                               "common-practice-bending",
                                                Evidence::common_practice,
                                                ""};
 const base::FormulaCard k_least_leg_card{"bend-least-leg",
@@ -124,7 +124,7 @@ const base::FormulaCard k_least_leg_card{"bend-least-leg",
                                          k_leg_symbols,
                                          "air bending up to 150 degrees turned; 0.75 V at 90 "
                                          "degrees is 6 % over the bare geometry V / (2 cos(A / 2))",
-                                         "common-practice",
+                                         "common-practice-bending",
                                          Evidence::common_practice,
                                          ""};
 const base::FormulaCard k_punch_travel_card{
@@ -133,7 +133,7 @@ const base::FormulaCard k_punch_travel_card{
     "y = (V / 2) tan(A / 2) - (r + t) (1 / cos(A / 2) - 1)",
     k_travel_symbols,
     "sharp die shoulders, no springback; add t / 2 for a stroke check",
-    "derived",
+    "derived-geometry",
     Evidence::derived,
     ""};
 

@@ -7,11 +7,12 @@
 //           V = 8 t, 10 t, 12 t                                  card k_usual_opening_card
 //           r = max(share V, nose)                               card k_air_bend_radius_card
 //           leg = 0.75 V (cos 45 / cos f), not under the setback card k_least_leg_card
-//           r >= table                                           card k_least_radius_card
+//           r >= table by metal                                  cards k_least_radius_..._card
 //           y = V/2 tan f - (r + t)(1/cos f - 1)                 card k_punch_travel_card
 // Valid     V from 6 t; angles turned up to 150 degrees; air bending only: bottoming asks for 3-5
 //           times the force, coining for 5-10 times
-// Source    sources.json: lange-oehler, groover, astm-a6-x4, din-6935, common-practice
+// Source    sources.json: lange-oehler, groover, astm-a6-x4, din-6935,
+//           aluminum-association-bend, common-practice-bending
 // Rounding  none here; the caller rounds, against us
 
 #pragma once

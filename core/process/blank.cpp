@@ -161,7 +161,7 @@ const base::FormulaCard k_outside_setback_card{
     "SB = (r + t) tan(A / 2); r + t for A over 90 degrees",
     k_setback_symbols,
     "to the apex of the outer faces up to 90 degrees turned, to the outer tangent plane beyond",
-    "derived",
+    "derived-geometry",
     Evidence::derived,
     ""};
 const base::FormulaCard k_blank_length_card{
@@ -170,8 +170,8 @@ const base::FormulaCard k_blank_length_card{
     "L = sum of a - sum of v",
     k_blank_symbols,
     "one thickness; legs longer than the bends at their ends",
-    "din-6935",
-    Evidence::published,
+    "derived-geometry",
+    Evidence::derived,
     ""};
 
 const char* blank_method_word(BlankMethod method) {

@@ -58,7 +58,7 @@ const base::FormulaCard k_die_clearance_card{
     "C = 1/64 in under 3/16, 1/32 from 3/16, 1/16 from 1/2 (harder metal from 3/8), 3/32 over 1 in",
     k_symbols,
     "up to 1-1/2 in thick; the punch carries the size of the hole",
-    "common-practice",
+    "common-practice-clearance",
     base::Evidence::common_practice,
     ""};
 

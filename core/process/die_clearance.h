@@ -3,7 +3,7 @@
 // Symbols   t  thickness   C  die opening less punch   c  clearance per side
 // Formula   C by steps of t, c = C/2       card k_die_clearance_card
 // Valid     up to 1-1/2 in: the steps reach no further. The punch carries the size of the hole
-// Source    common practice, no source
+// Source    sources.json: common-practice-clearance
 // Rounding  none: the steps are sizes that dies are made to
 
 #pragma once

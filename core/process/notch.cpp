@@ -32,7 +32,7 @@ const base::FormulaCard k_notch_force_card{
     "F = L t S",
     k_force_symbols,
     "sharp tools, cold metal, the whole edge at once: no credit for a tool that starts at a corner",
-    "derived",
+    "derived-mechanics",
     base::Evidence::derived,
     ""};
 const base::FormulaCard k_notch_bites_card{"notch-bites",
@@ -40,7 +40,7 @@ const base::FormulaCard k_notch_bites_card{"notch-bites",
                                            "n = 1 + ceil((Ltot - b) / (b - o))",
                                            k_bites_symbols,
                                            "overlap up to half the tool: more loads one side only",
-                                           "derived",
+                                           "derived-geometry",
                                            base::Evidence::derived,
                                            "up"};
 

@@ -66,16 +66,16 @@ const base::FormulaCard k_punch_stripping_card{"punch-stripping",
                                                k_stripping_symbols,
                                                "flat stripper close to the stock; printed rules "
                                                "run from 7 to 20 % of the cut, the largest is used",
-                                               "press-tool-notes",
-                                               Evidence::published,
+                                               "common-practice-shear",
+                                               Evidence::common_practice,
                                                ""};
 const base::FormulaCard k_punch_work_card{"punch-work",
                                           "Work of one punching stroke",
                                           "E = F p t",
                                           k_work_symbols,
                                           "upper estimate: full force over the whole penetration",
-                                          "die-handbook",
-                                          Evidence::from_memory,
+                                          "common-practice-shear",
+                                          Evidence::common_practice,
                                           ""};
 const base::FormulaCard k_punch_smallest_card{
     "punch-smallest",
@@ -92,7 +92,7 @@ const base::FormulaCard k_punch_largest_card{
     "d = F / (pi t S)",
     k_largest_symbols,
     "by force only; the holder, the die opening and the throat set limits of their own",
-    "kalpakjian-schmid",
+    "derived-mechanics",
     Evidence::derived,
     ""};
 

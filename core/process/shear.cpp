@@ -70,8 +70,8 @@ const base::FormulaCard k_bar_shear_card{"shear-bar",
                                          "F = A S; A = pi d^2 / 4 round, d^2 square",
                                          k_bar_symbols,
                                          "the whole section at once, cold metal, fitting blades",
-                                         "tu-delft-2338",
-                                         Evidence::published,
+                                         "derived-mechanics",
+                                         Evidence::derived,
                                          ""};
 const base::FormulaCard k_angle_shear_card{
     "shear-angle",
@@ -79,7 +79,7 @@ const base::FormulaCard k_angle_shear_card{
     "F = S t (a + b - t)",
     k_angle_symbols,
     "both legs at once; the rolled fillet adds 1-2 %, which verdicts add",
-    "derived",
+    "derived-mechanics",
     Evidence::derived,
     ""};
 const base::FormulaCard k_mitre_factor_card{"mitre-factor",
@@ -87,7 +87,7 @@ const base::FormulaCard k_mitre_factor_card{"mitre-factor",
                                             "1 / cos(theta)",
                                             k_mitre_symbols,
                                             "plane cut, below 60 degrees from square",
-                                            "derived",
+                                            "derived-geometry",
                                             Evidence::derived,
                                             ""};
 

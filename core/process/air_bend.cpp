@@ -78,8 +78,12 @@ double careful_factor(const AirBend& bend) {
     return std::max(k_least_factor, 1.0 + 4.0 * (bend.thickness / bend.opening));
 }
 
-Working force_working(const AirBend& bend, double factor, Force force, const char* note) {
-    return Working{&k_bend_force_card,
+Working force_working(const base::FormulaCard& card,
+                      const AirBend& bend,
+                      double factor,
+                      Force force,
+                      const char* note) {
+    return Working{&card,
                    {{"k", quantity::Number{factor, 3}},
                     {"Rm", bend.tensile_strength},
                     {"L", bend.length},
@@ -100,6 +104,14 @@ const base::FormulaCard k_bend_force_card{
     "lange-oehler",
     Evidence::published,
     ""};
+const base::FormulaCard k_bend_force_given_card{"bend-force-given",
+                                                "Force to bend in a V with a factor as given",
+                                                "F = k Rm L t^2 / V",
+                                                k_force_symbols,
+                                                "for comparison with a textbook or a maker's rule",
+                                                "derived-mechanics",
+                                                Evidence::derived,
+                                                ""};
 const base::FormulaCard k_usual_opening_card{
     "bend-opening",
     "Usual opening of the V",
@@ -164,6 +176,7 @@ base::Result<Working> bend_force_working(const AirBend& bend) {
     if (!force.ok())
         return force.refusal();
     return force_working(
+        k_bend_force_card,
         bend,
         careful_factor(bend),
         *force,
@@ -174,8 +187,11 @@ base::Result<Working> bend_force_with_factor_working(const AirBend& bend, double
     const auto force = bend_force_with_factor(bend, factor);
     if (!force.ok())
         return force.refusal();
-    return force_working(
-        bend, factor, *force, "With a factor as given, for comparison: not the careful choice.");
+    return force_working(k_bend_force_given_card,
+                         bend,
+                         factor,
+                         *force,
+                         "With a factor as given, for comparison: not the careful choice.");
 }
 
 base::Result<Length> usual_opening(Length thickness, Stress upper_tensile) {

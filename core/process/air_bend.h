@@ -1,5 +1,4 @@
-// Air bending in a V: force, opening, radius, least leg, punch travel. (Least radius: its own
-// .cpp.)
+// Air bending in a V: force, opening, radius, least leg, least radius, punch travel.
 //
 // Symbols   t  thickness   L  length along the bend   V  opening of the die   Rm  tensile strength
 //           A  angle turned through   r  inside radius   f  half of A   y  punch travel

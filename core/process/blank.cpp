@@ -94,6 +94,17 @@ std::string rule_note(const SharpBend& bend, const BlankRule& rule) {
     return note;
 }
 
+const base::FormulaCard& allowance_card(BlankMethod method) {
+    switch (method) {
+    case BlankMethod::din6935:
+        return k_bend_allowance_din_card;
+    case BlankMethod::k_factor:
+        return k_bend_allowance_given_card;
+    default:
+        return k_bend_allowance_handbook_card;
+    }
+}
+
 base::Refusal at(const std::string& place, base::Refusal refusal) {
     refusal.field = refusal.field.empty() ? place : place + "." + refusal.field;
     return refusal;
@@ -136,24 +147,50 @@ base::Result<std::vector<BendFigures>> checked_bends(const BentPart& part, const
 
 } // namespace
 
-const base::FormulaCard k_bend_allowance_card{
-    "bend-allowance",
+const base::FormulaCard k_bend_allowance_din_card{
+    "bend-allowance-din",
     "Length of metal in a bend",
-    "BA = (pi / 180) A (r + K t); DIN 6935: K = k / 2, k = 0.65 + 0.5 log10(r / s), 1 over r / s = "
-    "5",
+    "BA = (pi / 180) A (r + K t), K = k / 2, k = 0.65 + 0.5 log10(r / t), 1 over r / t = 5",
     k_allowance_symbols,
-    "cold bends; DIN's k holds for steel from r / s = 0.5, below it measure a trial strip",
-    "din-6935",
+    "flat steel, r / t from 0.5; below it measure a trial strip, from 0.05 down refused",
+    "tabellenbuch-metall",
+    Evidence::published,
+    ""};
+const base::FormulaCard k_bend_allowance_given_card{
+    "bend-allowance-given",
+    "Length of metal in a bend",
+    "BA = (pi / 180) A (r + K t)",
+    k_allowance_symbols,
+    "a K measured for this metal, V and radius; K up to 0.5",
+    "derived-geometry",
+    Evidence::derived,
+    ""};
+const base::FormulaCard k_bend_allowance_handbook_card{
+    "bend-allowance-handbook",
+    "Length of metal in a bend",
+    "BA = (c t + 1.57 r) A / 90, K = c / 1.5708; c = 0.55 soft, 0.64 medium, 0.71 hard metal",
+    k_allowance_symbols,
+    "straight stock for a 90 degree bend, in proportion for other angles",
+    "machinerys-handbook",
+    Evidence::from_memory,
+    ""};
+const base::FormulaCard k_bend_deduction_din_card{
+    "bend-deduction-din",
+    "What a bend takes off the sum of the outside legs",
+    "v = 2 SB - BA; 0 for opening angles over 165 degrees",
+    k_deduction_symbols,
+    "outside legs to the apex up to 90 degrees turned, to the outer tangent planes beyond",
+    "tabellenbuch-metall",
     Evidence::published,
     ""};
 const base::FormulaCard k_bend_deduction_card{
     "bend-deduction",
     "What a bend takes off the sum of the outside legs",
-    "v = 2 SB - BA; DIN 6935: 0 for opening angles over 165 degrees",
+    "v = 2 SB - BA",
     k_deduction_symbols,
     "outside legs to the apex up to 90 degrees turned, to the outer tangent planes beyond",
-    "din-6935",
-    Evidence::published,
+    "derived-geometry",
+    Evidence::derived,
     ""};
 const base::FormulaCard k_outside_setback_card{
     "bend-setback",
@@ -222,7 +259,7 @@ base::Result<Working> allowance_working(const SharpBend& bend, const BlankRule& 
     const auto figures = bend_figures(bend, rule);
     if (!figures.ok())
         return figures.refusal();
-    return Working{&k_bend_allowance_card,
+    return Working{&allowance_card(rule.method),
                    {{"A", bend.angle},
                     {"r", bend.radius},
                     {"K", quantity::Number{figures->k, 4}},
@@ -235,7 +272,8 @@ base::Result<Working> deduction_working(const SharpBend& bend, const BlankRule& 
     const auto figures = bend_figures(bend, rule);
     if (!figures.ok())
         return figures.refusal();
-    return Working{&k_bend_deduction_card,
+    return Working{rule.method == BlankMethod::din6935 ? &k_bend_deduction_din_card
+                                                       : &k_bend_deduction_card,
                    {{"SB", figures->setback}, {"BA", figures->allowance}, {"A", bend.angle}},
                    {"v", figures->deduction},
                    rule_note(bend, rule)};

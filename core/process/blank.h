@@ -1,16 +1,16 @@
 // Bend allowance, bend deduction, outside setback, and the length of a blank.
 //
-// Symbols   A  angle turned through   b  opening angle, 180 - A   r  inside radius   t, s thickness
+// Symbols   A  angle turned through   b  opening angle, 180 - A   r  inside radius   t  thickness
 //           K  neutral line from the inside over thickness   k  DIN's factor, twice K
-// Formula   BA = (pi/180) A (r + K t)                     card k_bend_allowance_card
-//           v = 2 setback - BA; 0 under DIN 6935 for b over 165   card k_bend_deduction_card
-//           setback = (r + t) tan(A/2); r + t for A over 90       card k_outside_setback_card
+// Formula   BA = (pi/180) A (r + K t)                     cards k_bend_allowance_..._card
+//           v = 2 setback - BA; DIN: 0 for b over 165     cards k_bend_deduction_..._card
+//           setback = (r + t) tan(A/2); r + t for A > 90  card k_outside_setback_card
 //           L = sum of outside legs - sum of v            card k_blank_length_card
-//           DIN 6935: k = 0.65 + 0.5 log10(r/s) up to r/s = 5, then 1
-// Valid     A over 0 and below 180. DIN's k comes to 0 near r/s = 0.05: refused. Below 0.5: measure
-// Dims      outside legs: to the apex of the outer faces up to A = 90, to the outer tangent planes
-// beyond Source    sources.json: din-6935, machinerys-handbook, faa-h-8083-31 Rounding  none here;
-// the caller rounds the blank up
+//           DIN 6935: k = 0.65 + 0.5 log10(r/t) up to r/t = 5, then 1
+// Valid     A over 0 and below 180. DIN's k comes to 0 near r/t = 0.05: refused. Below 0.5: measure
+// Legs      to the apex of the outer faces up to A = 90, to the outer tangent planes beyond
+// Source    sources.json: tabellenbuch-metall (DIN 6935), machinerys-handbook, derived-geometry
+// Rounding  none here; the caller rounds the blank up
 
 #pragma once
 

@@ -24,6 +24,7 @@ constexpr base::CardSymbol k_symbols[] = {
 /// Refusals and answers carry the rule that made them into the working.
 struct Found {
     Length radius;
+    const base::FormulaCard* card = nullptr;
     const char* note = "";
 };
 
@@ -73,9 +74,11 @@ Found plate(const PlateRow& row, std::span<const Step> practice, Length t, Grain
     const Length shop = by_steps(practice, t);
     // Along the rolling direction A6 asks for half as much again; unknown counts as along.
     const double along = grain == Grain::across ? 1.0 : 1.5;
-    return {along * larger(printed, shop),
-            shop > printed ? "Service-centre practice (no source) is stricter than ASTM A6 X4 here."
-                           : "ASTM A6 X4; bend lines over 36 in want more."};
+    if (shop > printed)
+        return {along * shop,
+                &k_least_radius_practice_card,
+                "Service-centre practice is stricter than ASTM A6 X4 here, so it decides."};
+    return {along * printed, &k_least_radius_plate_card, "Bend lines over 36 in want more."};
 }
 
 // --- Columns of thickness --------------------------------------------------------------------
@@ -106,9 +109,10 @@ base::Result<Found> din(const DinRow& row, Length t, Grain grain, Angle angle) {
         return not_covered(next ? "up to 18 mm along the rolling direction, or over 120 degrees"
                                 : "up to 20 mm");
     return Found{millimetres(row[column]),
-                 next ? "DIN 6935, next thicker column: along the rolling direction (or unknown), "
+                 &k_least_radius_din_card,
+                 next ? "Next thicker column: along the rolling direction (or unknown), "
                         "or over 120 degrees."
-                      : "DIN 6935, across the rolling direction."};
+                      : "Across the rolling direction."};
 }
 
 // Aluminium, 90-degree cold bends, radius over thickness at these thicknesses: Aluminum Association
@@ -140,6 +144,7 @@ base::Result<Found> aluminium(const AluminiumRow& row, Length t, Grain grain, An
         return not_covered(grain == Grain::across ? "up to 1/2 in"
                                                   : "up to 3/8 in along the rolling direction");
     return Found{row[column] * t,
+                 &k_least_radius_aluminium_card,
                  "Next thicker column of the aluminium table, one more along the rolling "
                  "direction (or unknown). Tempered plate may crack all the same: try it."};
 }
@@ -149,6 +154,7 @@ base::Result<Found> aluminium(const AluminiumRow& row, Length t, Grain grain, An
 Found austenitic(Length t, Grain grain) {
     const double ratio = t > inches(3.0 / 8.0) ? 2.0 : 1.0;
     return {(grain == Grain::across ? ratio : 1.5 * ratio) * t,
+            &k_least_radius_austenitic_card,
             "Annealed austenitic sheet and plate; cold-worked metal asks for more."};
 }
 
@@ -195,14 +201,51 @@ base::Result<Found> find(Length thickness, const Grade& grade, Grain grain, Angl
 
 } // namespace
 
-const base::FormulaCard k_least_radius_card{
-    "bend-least-radius",
-    "Smallest inside radius without cracking",
-    "r = table by metal, thickness and rolling direction",
+const base::FormulaCard k_least_radius_plate_card{
+    "least-radius-plate",
+    "Smallest inside radius, structural plate",
+    "r = 1.5 t (groups A to E to 1 in), 1.75-5.5 t by group and thickness; x 1.5 along the rolling "
+    "direction",
     k_symbols,
     "cold bends, sound edges, burr inside; unknown rolling direction counts as along the bend",
     "astm-a6-x4",
     base::Evidence::published,
+    ""};
+const base::FormulaCard k_least_radius_practice_card{
+    "least-radius-practice",
+    "Smallest inside radius, service-centre practice",
+    "r = 1-2 t (A36 to 1 in), 1.5-2.5 t (grade 50 to 1/2 in); x 1.5 along the rolling direction",
+    k_symbols,
+    "cold bends, sound edges, burr inside; used where it is stricter than the standard",
+    "common-practice-bending",
+    base::Evidence::common_practice,
+    ""};
+const base::FormulaCard k_least_radius_din_card{
+    "least-radius-din",
+    "Smallest inside radius, unalloyed structural steel",
+    "r = table by least tensile strength and thickness",
+    k_symbols,
+    "to 20 mm, up to 120 degrees and across the rolling direction; else the next thicker column",
+    "din-6935",
+    base::Evidence::published,
+    ""};
+const base::FormulaCard k_least_radius_aluminium_card{
+    "least-radius-aluminium",
+    "Smallest inside radius, aluminium",
+    "r = table ratio of alloy, temper and thickness x t; not under 0.5 t",
+    k_symbols,
+    "to 1/2 in, up to 90 degrees; along the rolling direction the next thicker column",
+    "aluminum-association-bend",
+    base::Evidence::published,
+    ""};
+const base::FormulaCard k_least_radius_austenitic_card{
+    "least-radius-austenitic",
+    "Smallest inside radius, austenitic stainless steel",
+    "r = 1 t to 3/8 in, 2 t above; x 1.5 along the rolling direction",
+    k_symbols,
+    "annealed metal, sound edges; cold-worked metal asks for more",
+    "common-practice-bending",
+    base::Evidence::common_practice,
     ""};
 
 base::Result<Length> least_radius(Length thickness, const Grade& grade, Grain grain, Angle angle) {
@@ -218,7 +261,7 @@ least_radius_working(Length thickness, const Grade& grade, Grain grain, Angle an
     if (!found.ok())
         return found.refusal();
     return Working{
-        &k_least_radius_card, {{"t", thickness}, {"A", angle}}, {"r", found->radius}, found->note};
+        found->card, {{"t", thickness}, {"A", angle}}, {"r", found->radius}, found->note};
 }
 
 } // namespace treadle::process

@@ -10,12 +10,14 @@
 namespace treadle::plan {
 
 /// Every formula that stands behind one operation's verdict, choice and figures, in order.
-[[nodiscard]] std::vector<Working> explain_operation(const PartPlan& plan, std::size_t operation,
+[[nodiscard]] std::vector<Working> explain_operation(const PartPlan& plan,
+                                                     std::size_t operation,
                                                      const job::Job& job,
                                                      const equipment::Shop& shop,
                                                      const job::Catalog& catalog);
 /// Blank length and mass of a part.
-[[nodiscard]] std::vector<Working> explain_part(const PartPlan& plan, const job::Job& job,
+[[nodiscard]] std::vector<Working> explain_part(const PartPlan& plan,
+                                                const job::Job& job,
                                                 const equipment::Shop& shop,
                                                 const job::Catalog& catalog);
 

@@ -31,9 +31,9 @@ struct Tooling {
     int saddle_die = k_none;
     geometry::HoleOutline punch_size; ///< what is needed
     geometry::HoleOutline die_size;
-    Length opening;                   ///< V opening used or to be bought
-    Length nose;                      ///< brake punch nose radius, zero when none is chosen
-    Length saddle_run;                ///< saddle: diameter of the run
+    Length opening;    ///< V opening used or to be bought
+    Length nose;       ///< brake punch nose radius, zero when none is chosen
+    Length saddle_run; ///< saddle: diameter of the run
     Angle mitre;
 };
 
@@ -42,19 +42,19 @@ struct Need {
     enum class Kind { punch, die, vee_block, brake_punch, saddle_die };
     Kind kind = Kind::punch;
     geometry::HoleOutline hole;
-    Length size; ///< opening, least length, run diameter
+    Length size;   ///< opening, least length, run diameter
     Length branch; ///< saddle: diameter of the shaped pipe
 };
 
 struct OperationPlan {
     Outcome outcome = Outcome::fits;
-    bool tight = false;         ///< fits with less than the house's least margin
-    int deciding = k_none;      ///< index of the check that decides outcome and margin
+    bool tight = false;    ///< fits with less than the house's least margin
+    int deciding = k_none; ///< index of the check that decides outcome and margin
     std::vector<Check> checks;
     Tooling tools;
     std::vector<Need> needs;
-    int strokes = 0;            ///< for one piece
-    process::SharpBend bend;    ///< bends: thickness, radius reached, angle
+    int strokes = 0;              ///< for one piece
+    process::SharpBend bend;      ///< bends: thickness, radius reached, angle
     process::BendFigures figures; ///< bends: allowance, deduction, setback, K
 };
 
@@ -73,13 +73,13 @@ struct PartPlan {
     std::optional<base::Refusal> problem; ///< nothing could be planned: said at its field
     Outcome outcome = Outcome::fits;
     bool tight = false;
-    Length blank_length;  ///< rounded up by the house rule; a straight part's own length
-    Length blank_exact;   ///< before rounding
-    Length blank_width;   ///< plates and flats
-    Mass mass_each;       ///< of the blank
-    process::Blank blank; ///< bent parts: deductions, bend lines, leg origins
-    std::vector<Mark> marks;                 ///< in running order from the datum end
-    std::vector<OperationPlan> operations;   ///< same order as the part's
+    Length blank_length;     ///< rounded up by the house rule; a straight part's own length
+    Length blank_exact;      ///< before rounding
+    Length blank_width;      ///< plates and flats
+    Mass mass_each;          ///< of the blank
+    process::Blank blank;    ///< bent parts: deductions, bend lines, leg origins
+    std::vector<Mark> marks; ///< in running order from the datum end
+    std::vector<OperationPlan> operations; ///< same order as the part's
 };
 
 struct Step {
@@ -106,15 +106,20 @@ struct Plan {
     Mass mass;
 };
 
-[[nodiscard]] PartPlan plan_part(const job::PartRef& part, const job::Job& job,
-                                 const equipment::Shop& shop, const job::Catalog& catalog);
+[[nodiscard]] PartPlan plan_part(const job::PartRef& part,
+                                 const job::Job& job,
+                                 const equipment::Shop& shop,
+                                 const job::Catalog& catalog);
 
-[[nodiscard]] Plan make_plan(const job::Job& job, const equipment::Shop& shop,
-                             const job::Catalog& catalog);
+[[nodiscard]] Plan
+make_plan(const job::Job& job, const equipment::Shop& shop, const job::Catalog& catalog);
 
 /// As make_plan, taking over the parts of `before` that are the same objects. Only valid when shop,
-/// catalogue and the job's own grades are those that `before` was made with.
-[[nodiscard]] Plan replan(const Plan& before, const job::Job& job, const equipment::Shop& shop,
+/// catalogue, print style (it sets how blanks are rounded) and the job's own grades are those that
+/// `before` was made with.
+[[nodiscard]] Plan replan(const Plan& before,
+                          const job::Job& job,
+                          const equipment::Shop& shop,
                           const job::Catalog& catalog);
 
 } // namespace treadle::plan

@@ -53,15 +53,16 @@ enum class Rule {
 struct Check {
     Rule rule = Rule::force;
     Outcome outcome = Outcome::fits;
-    bool warning = false;        ///< said beside the verdict, does not decide it
-    bool by_strength = false;    ///< demand depends on the metal's strength
-    AnyQuantity demand_low;      ///< with the weakest metal of the grade (same as high if not by strength)
-    AnyQuantity demand_high;     ///< with the strongest
+    bool warning = false;     ///< said beside the verdict, does not decide it
+    bool by_strength = false; ///< demand depends on the metal's strength
+    AnyQuantity
+        demand_low; ///< with the weakest metal of the grade (same as high if not by strength)
+    AnyQuantity demand_high; ///< with the strongest
     AnyQuantity offer;
-    double margin = 0.0;         ///< share of the offer left over at demand_high; negative: over
-    Stress limit;                ///< fits_up_to: the strength it fits up to
-    std::string missing;         ///< cannot_be_said: path of the missing datum, "machine.stations[0].force"
-    std::string said;            ///< reason in words where numbers do not say it; may be empty
+    double margin = 0.0; ///< share of the offer left over at demand_high; negative: over
+    Stress limit;        ///< fits_up_to: the strength it fits up to
+    std::string missing; ///< cannot_be_said: path of the missing datum, "machine.stations[0].force"
+    std::string said;    ///< reason in words where numbers do not say it; may be empty
 };
 
 /// The worse of two outcomes.

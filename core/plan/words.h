@@ -19,22 +19,25 @@ namespace treadle::plan {
 [[nodiscard]] const char* rule_key(Rule rule);
 /// "force", "throat", "hole to edge", …
 [[nodiscard]] const char* rule_words(Rule rule);
-/// One sentence with demand and offer, or the reason: "Needs 44.2 ton, the punch station gives 50 ton."
+/// One sentence with demand and offer, or the reason: "Needs 44.2 ton, the punch station gives 50
+/// ton."
 [[nodiscard]] std::string sentence(const Check& check, PrintStyle style);
 
 /// "Punch 13/16 round", "Shear to 10", "Bend 90 deg up", "Notch 1 × 1-1/2", "Saddle for 1.900".
-[[nodiscard]] std::string operation_title(const job::Part& part, std::size_t operation,
-                                          PrintStyle style);
+[[nodiscard]] std::string
+operation_title(const job::Part& part, std::size_t operation, PrintStyle style);
 /// "4 holes", "2 strokes": what the title leaves open.
-[[nodiscard]] std::string operation_detail(const job::Part& part, const PartPlan& plan,
-                                           std::size_t operation, PrintStyle style);
+[[nodiscard]] std::string operation_detail(const job::Part& part,
+                                           const PartPlan& plan,
+                                           std::size_t operation,
+                                           PrintStyle style);
 /// "Plate 1/2 × 8 × 10", "Angle 3 × 3 × 1/4, 6 long", "Flat 1/4 × 2, 3 bends".
 [[nodiscard]] std::string part_title(const job::Part& part, PrintStyle style);
 [[nodiscard]] std::string section_title(const Section& section, PrintStyle style);
 
 /// Station and tools of a set-up: "Punch station: punch 13/16 round, die 27/32, small holder".
-[[nodiscard]] std::string tooling_words(const Tooling& tools, const equipment::Shop& shop,
-                                        PrintStyle style);
+[[nodiscard]] std::string
+tooling_words(const Tooling& tools, const equipment::Shop& shop, PrintStyle style);
 [[nodiscard]] std::string need_words(const Need& need, PrintStyle style);
 [[nodiscard]] std::string hole_words(const geometry::HoleOutline& hole, PrintStyle style);
 

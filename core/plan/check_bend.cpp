@@ -1,0 +1,249 @@
+#include "plan/checks.h"
+#include "process/air_bend.h"
+
+#include <cmath>
+
+namespace treadle::plan {
+
+namespace {
+
+using equipment::Attachment;
+using equipment::AttachmentKind;
+
+/// One V with one punch nose, and what comes of it.
+struct VeeChoice {
+    int vee = k_none;
+    int punch = k_none;
+    Length opening;
+    Length nose;
+    Length radius; ///< reached
+};
+
+/// Everything about a bend that does not depend on the tools.
+struct BendCase {
+    const Question& question;
+    Angle angle;
+    Length wanted;              ///< zero: as it comes
+    Length length;              ///< along the bend line
+    Length leg;                 ///< shorter neighbour, outside
+    Length usual;               ///< opening for this thickness
+    base::Result<Length> least; ///< radius
+};
+
+std::optional<VeeChoice> choice_of(const BendCase& bend, Length opening, Length nose) {
+    const Question& q = bend.question;
+    const auto radius =
+        process::air_bend_radius({q.metal.thickness, opening, q.metal.grade->air_bend_share, nose});
+    if (!radius)
+        return std::nullopt;
+    VeeChoice choice;
+    choice.opening = opening;
+    choice.nose = nose;
+    choice.radius = *radius;
+    return choice;
+}
+
+void check_opening(OperationPlan& plan, const BendCase& bend, const VeeChoice& choice) {
+    const Length thickness = bend.question.metal.thickness;
+    plan.checks.push_back(
+        size_check(Rule::opening, thickness * process::k_least_opening_ratio, choice.opening));
+    if (choice.opening > thickness * process::k_most_opening_ratio)
+        plan.checks.push_back(
+            warning_check(Rule::opening, "Wide V for this thickness: angle and radius wander."));
+}
+
+void check_radius(OperationPlan& plan, const BendCase& bend, const VeeChoice& choice) {
+    if (!bend.least) {
+        plan.checks.push_back(missing_check(Rule::least_radius, "grade.bend_group"));
+        plan.checks.back().said = bend.least.refusal().reason;
+    } else {
+        plan.checks.push_back(size_check(Rule::least_radius, *bend.least, choice.radius));
+    }
+    const Length off =
+        choice.radius > bend.wanted ? choice.radius - bend.wanted : bend.wanted - choice.radius;
+    if (bend.wanted > Length{} && off > bend.wanted * 0.1)
+        plan.checks.push_back(warning_check(
+            Rule::wanted_radius,
+            "These tools make another inside radius than asked for; the blank follows it."));
+}
+
+void check_lengths(OperationPlan& plan,
+                   const BendCase& bend,
+                   const VeeChoice& choice,
+                   const Attachment& brake,
+                   Mounting mounting) {
+    plan.checks.push_back(size_check_or_missing(Rule::brake_length,
+                                                bend.length,
+                                                brake.length,
+                                                attachment_path(mounting.attachment, "length")));
+    const equipment::Crib& crib = bend.question.shop.crib;
+    if (choice.vee != k_none)
+        plan.checks.push_back(size_check(Rule::brake_length,
+                                         bend.length,
+                                         crib.vees[static_cast<std::size_t>(choice.vee)].length));
+    if (choice.punch != k_none)
+        plan.checks.push_back(
+            size_check(Rule::brake_length,
+                       bend.length,
+                       crib.brake_punches[static_cast<std::size_t>(choice.punch)].length));
+    plan.checks.push_back(
+        size_check_or_missing(Rule::thickness_limit,
+                              bend.question.metal.thickness,
+                              brake.largest_thickness,
+                              attachment_path(mounting.attachment, "largest_thickness")));
+}
+
+void check_leg(OperationPlan& plan, const BendCase& bend, const VeeChoice& choice) {
+    const auto least = process::least_leg(
+        {choice.opening, bend.question.metal.thickness, choice.radius, bend.angle});
+    plan.checks.push_back(least ? size_check(Rule::least_leg, *least, bend.leg)
+                                : refused_check(Rule::least_leg, least.refusal().reason));
+}
+
+void check_stroke(OperationPlan& plan,
+                  const BendCase& bend,
+                  const VeeChoice& choice,
+                  const Attachment& brake,
+                  Mounting mounting) {
+    const Question& q = bend.question;
+    const auto travel =
+        process::punch_travel(choice.opening, choice.radius, q.metal.thickness, bend.angle);
+    if (!travel) {
+        plan.checks.push_back(refused_check(Rule::stroke, travel.refusal().reason));
+        return;
+    }
+    // Shoulder radius and springback ask for more than the sharp figure: half the thickness.
+    const Length needed = *travel + q.metal.thickness * 0.5;
+    const auto& station = q.shop.machine.stations[static_cast<std::size_t>(mounting.station)];
+    const std::optional<Length> stroke = brake.stroke ? brake.stroke : station.stroke;
+    plan.checks.push_back(size_check_or_missing(
+        Rule::stroke, needed, stroke, attachment_path(mounting.attachment, "stroke")));
+}
+
+void note_needs(OperationPlan& plan, const VeeChoice& choice) {
+    if (choice.vee == k_none)
+        plan.needs.push_back({Need::Kind::vee_block, {}, choice.opening, {}});
+    if (choice.punch == k_none)
+        plan.needs.push_back({Need::Kind::brake_punch, {}, choice.radius, {}});
+    if (!plan.needs.empty())
+        plan.checks.push_back(warning_check(Rule::tool_in_crib,
+                                            choice.vee == k_none
+                                                ? "The V block is not in the crib."
+                                                : "The brake punch is not in the crib."));
+}
+
+OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting mounting) {
+    const Question& q = bend.question;
+    const Attachment& brake =
+        q.shop.machine.attachments[static_cast<std::size_t>(mounting.attachment)];
+    OperationPlan plan;
+    plan.strokes = 1;
+    plan.tools.station = mounting.station;
+    plan.tools.attachment = mounting.attachment;
+    plan.tools.vee = choice.vee;
+    plan.tools.brake_punch = choice.punch;
+    plan.tools.opening = choice.opening;
+    plan.tools.nose = choice.nose;
+    plan.bend = {q.metal.thickness, choice.radius, bend.angle};
+    const auto force =
+        process::bend_force({q.metal.thickness, bend.length, choice.opening, q.metal.high});
+    plan.checks.push_back(force ? mounting_force_check(q, mounting, *force)
+                                : refused_check(Rule::force, force.refusal().reason));
+    check_opening(plan, bend, choice);
+    check_radius(plan, bend, choice);
+    check_lengths(plan, bend, choice, brake, mounting);
+    check_leg(plan, bend, choice);
+    check_stroke(plan, bend, choice, brake, mounting);
+    note_needs(plan, choice);
+    process::BlankRule rule;
+    if (q.shop.rules.blank_k > 0.0)
+        rule = {process::BlankMethod::k_factor, q.shop.rules.blank_k};
+    const auto figures = process::bend_figures(plan.bend, rule);
+    if (figures)
+        plan.figures = *figures;
+    else
+        plan.checks.push_back(refused_check(Rule::least_radius, figures.refusal().reason));
+    decide(plan, q.shop.rules.least_margin);
+    return plan;
+}
+
+/// V and nose choices from the crib; the usual opening when there is no V at all.
+std::vector<VeeChoice> choices(const BendCase& bend) {
+    const equipment::Crib& crib = bend.question.shop.crib;
+    std::vector<VeeChoice> found;
+    const auto add = [&](int vee, Length opening) {
+        for (std::size_t p = 0; p < std::max<std::size_t>(crib.brake_punches.size(), 1); ++p) {
+            const bool has = p < crib.brake_punches.size() && crib.brake_punches[p].count > 0;
+            auto choice = choice_of(bend, opening, has ? crib.brake_punches[p].nose : Length{});
+            if (!choice)
+                continue;
+            choice->vee = vee;
+            choice->punch = has ? static_cast<int>(p) : k_none;
+            found.push_back(*choice);
+        }
+    };
+    for (std::size_t v = 0; v < crib.vees.size(); ++v)
+        if (crib.vees[v].count > 0)
+            add(static_cast<int>(v), crib.vees[v].opening);
+    if (found.empty())
+        add(k_none, bend.usual);
+    return found;
+}
+
+/// How far a choice is from what is wanted: the radius if one is, else the usual opening.
+Length distance(const BendCase& bend, const VeeChoice& choice) {
+    const Length off =
+        bend.wanted > Length{} ? choice.radius - bend.wanted : choice.opening - bend.usual;
+    return off < Length{} ? -off : off;
+}
+
+} // namespace
+
+OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::size_t bend_number) {
+    const section::Shape shape = question.part.section.shape;
+    if (shape != section::Shape::flat && shape != section::Shape::plate)
+        return refused_plan(Rule::no_station, "Only flats and plates are bent in a V.");
+    if (bend_number + 1 >= question.part.legs.size())
+        return refused_plan(Rule::no_station,
+                            "This bend has no legs: the part needs one leg more.");
+    if (!(question.metal.grade->air_bend_share > 0.0)) {
+        OperationPlan plan;
+        plan.checks.push_back(missing_check(Rule::least_radius, "grade.air_bend_share"));
+        decide(plan, 0.0);
+        return plan;
+    }
+    const auto usual = process::usual_opening(question.metal.thickness, question.metal.high);
+    if (!usual)
+        return refused_plan(Rule::opening, usual.refusal().reason);
+    const Length leg =
+        smaller(question.part.legs[bend_number], question.part.legs[bend_number + 1]);
+    const BendCase bend_case{question,
+                             bend.angle,
+                             bend.radius,
+                             question.part.section.width,
+                             leg,
+                             *usual,
+                             process::least_radius(question.metal.thickness,
+                                                   *question.metal.grade,
+                                                   question.part.grain)};
+    std::optional<OperationPlan> best;
+    Length best_distance;
+    const std::vector<VeeChoice> tools = choices(bend_case);
+    for (const Mounting mounting : mountings(question.shop.machine, AttachmentKind::brake)) {
+        for (const VeeChoice& choice : tools) {
+            OperationPlan plan = with_tools(bend_case, choice, mounting);
+            const Length off = distance(bend_case, choice);
+            const bool nearer = best && plan.outcome == best->outcome && off < best_distance;
+            if (!best || plan.outcome < best->outcome || nearer ||
+                (plan.outcome == best->outcome && off == best_distance && better(plan, *best))) {
+                best = std::move(plan);
+                best_distance = off;
+            }
+        }
+    }
+    if (!best)
+        return refused_plan(Rule::no_station, "No brake fits this machine.");
+    return std::move(*best);
+}
+
+} // namespace treadle::plan

@@ -1,0 +1,112 @@
+// How an operation is checked: demand (process) meets offer (equipment) here and nowhere else.
+//
+// One function per operation kind tries every place of the machine that could do it and keeps the
+// best. Geometry of the whole part (hole to hole, hole to edge, hole to bend) is looked at once all
+// operations have their tools.
+
+#pragma once
+
+#include "plan/plan.h"
+
+#include <string>
+#include <vector>
+
+namespace treadle::plan {
+
+/// The metal of a part as verdicts see it.
+struct Metal {
+    const Grade* grade = nullptr;
+    Length thickness; ///< governing thickness of the section
+    Stress low;       ///< weakest the grade allows
+    Stress high;      ///< strongest the grade allows, or what the certificate says
+};
+
+/// All that a check looks at.
+struct Question {
+    const job::Part& part;
+    const equipment::Shop& shop;
+    Metal metal;
+};
+
+/// Refuses when the grade is unknown, not covered at this thickness, or the certificate is under
+/// the grade's minimum.
+[[nodiscard]] base::Result<Metal>
+metal_of(const job::Part& part, const job::Job& job, const job::Catalog& catalog);
+
+[[nodiscard]] OperationPlan plan_cut(const Question& question, const job::Cut& cut);
+[[nodiscard]] OperationPlan plan_punch(const Question& question, const job::Punch& punch);
+[[nodiscard]] OperationPlan plan_notch(const Question& question, const job::Notch& notch);
+[[nodiscard]] OperationPlan
+plan_bend(const Question& question, const job::Bend& bend, std::size_t bend_number);
+[[nodiscard]] OperationPlan plan_saddle(const Question& question, const job::Saddle& saddle);
+
+/// Adds the checks that need the whole flat part, and the marks in running order.
+void check_layout(const Question& question, PartPlan& plan);
+
+/// Set-ups in working order for the parts that can be made.
+[[nodiscard]] std::vector<SetUp> work_order(const Plan& plan);
+
+// ── made by candidates.cpp, used by every check ──
+
+/// Demand proportional to strength: compares, and finds the strength it fits up to.
+[[nodiscard]] Check force_check(const Metal& metal, Force at_high, Force offer);
+/// Demand is the strength itself: what the rated size allows, `limit`, against low and high.
+[[nodiscard]] Check strength_check(const Metal& metal, Stress limit);
+/// demand <= offer, both lengths, no strength in it.
+[[nodiscard]] Check size_check(Rule rule, Length demand, Length offer);
+[[nodiscard]] Check angle_check(Rule rule, Angle demand, Angle offer);
+[[nodiscard]] Check missing_check(Rule rule, std::string path);
+[[nodiscard]] Check refused_check(Rule rule, std::string said);
+/// Said beside the verdict, decides nothing.
+[[nodiscard]] Check warning_check(Rule rule, std::string said);
+/// Compares when the datum is there, names it when it is not.
+[[nodiscard]] Check size_check_or_missing(Rule rule,
+                                          Length demand,
+                                          const std::optional<Length>& offer,
+                                          std::string path);
+[[nodiscard]] Check force_check_or_missing(const Metal& metal,
+                                           Force at_high,
+                                           const std::optional<Force>& offer,
+                                           std::string path);
+
+[[nodiscard]] std::string station_path(int station, const char* datum);
+[[nodiscard]] std::string attachment_path(int attachment, const char* datum);
+
+/// Outcome, deciding check and tightness from the checks.
+void decide(OperationPlan& plan, double least_margin);
+/// True when `a` is the better place: better outcome, then more to spare.
+[[nodiscard]] bool better(const OperationPlan& a, const OperationPlan& b);
+/// The station (or attachment on a station) gives the smaller of both forces.
+struct Mounting {
+    int station = k_none;
+    int attachment = k_none;
+};
+/// Attachments of a kind with every station they fit that exists.
+[[nodiscard]] std::vector<Mounting> mountings(const equipment::Machine& machine,
+                                              equipment::AttachmentKind kind);
+/// Force of a mounting: smaller of station's and attachment's; a missing one is named.
+[[nodiscard]] Check
+mounting_force_check(const Question& question, Mounting mounting, Force at_high);
+/// One refusing check and nothing else.
+[[nodiscard]] OperationPlan refused_plan(Rule rule, std::string said);
+
+/// Positions of an operation's holes on the flat, with their half extents.
+struct PlacedHole {
+    int operation = 0;
+    section::Face face = section::Face::flat;
+    int leg = 0;
+    Length x;
+    Length y;
+    Length half_along;
+    Length half_across;
+};
+[[nodiscard]] std::vector<PlacedHole> placed_holes(const job::Part& part,
+                                                   const process::Blank& blank);
+
+/// Tool body against a standing leg, stripper against the stroke: allowances that are common
+/// practice, no source.
+inline constexpr Length k_throat_clearance = inches(0.25);
+inline constexpr Length k_default_stripper_gap = inches(0.25);
+inline constexpr Length k_die_entry = inches(0.125);
+
+} // namespace treadle::plan

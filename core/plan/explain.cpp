@@ -1,0 +1,146 @@
+#include "plan/explain.h"
+
+#include "plan/checks.h"
+#include "process/air_bend.h"
+#include "process/die_clearance.h"
+#include "process/notch.h"
+#include "process/punch.h"
+#include "process/shear.h"
+
+namespace treadle::plan {
+
+namespace {
+
+using section::Shape;
+
+void add(std::vector<Working>& list, base::Result<Working> working) {
+    if (working)
+        list.push_back(std::move(working).value());
+}
+
+void explain_punch(std::vector<Working>& list,
+                   const job::Part& part,
+                   const job::Punch& punch,
+                   const Metal& metal) {
+    const Length thickness = section::thickness_at(part.section, punch.face);
+    const Stress strength = material::shear_strength(*metal.grade, metal.high);
+    const process::PunchCut cut{punch.hole, thickness, strength};
+    add(list, process::punch_force_working(cut));
+    add(list, process::stripping_working(cut));
+    add(list, process::punch_work_working(cut));
+    add(list, process::die_clearance_working(thickness, metal.grade));
+    add(list, process::smallest_hole_working({thickness, strength, process::k_punch_stress_limit}));
+}
+
+void explain_cut(std::vector<Working>& list, const job::Part& part, const Metal& metal) {
+    const Section& s = part.section;
+    const Stress strength = material::shear_strength(*metal.grade, metal.high);
+    switch (s.shape) {
+    case Shape::round:
+        add(list, process::bar_shear_working({process::BarShape::round, s.width, strength}));
+        break;
+    case Shape::square:
+        add(list, process::bar_shear_working({process::BarShape::square, s.width, strength}));
+        break;
+    case Shape::angle:
+        add(list, process::angle_shear_working({s.width, s.height, s.thickness, strength}));
+        break;
+    case Shape::flat:
+    case Shape::plate:
+        add(list, process::flat_shear_working({s.width, s.thickness, strength, {}, 1.0}));
+        break;
+    default:
+        break;
+    }
+}
+
+void explain_notch(std::vector<Working>& list,
+                   const job::Part& part,
+                   const job::Notch& notch,
+                   const Metal& metal) {
+    geometry::NotchOutline outline;
+    outline.shape = notch.shape;
+    const bool corner = notch.edge >= job::NotchEdge::start_near;
+    outline.place = notch.shape == geometry::NotchShape::rectangle && corner
+                        ? geometry::NotchPlace::corner
+                        : geometry::NotchPlace::edge;
+    outline.width = notch.along;
+    outline.depth = notch.depth;
+    outline.included = notch.included;
+    add(list,
+        process::notch_force_working({outline,
+                                      section::thickness_at(part.section, notch.face),
+                                      material::shear_strength(*metal.grade, metal.high)}));
+}
+
+void explain_bend(std::vector<Working>& list,
+                  const PartPlan& plan,
+                  const OperationPlan& bend,
+                  const Metal& metal,
+                  const equipment::Shop& shop) {
+    const job::Part& part = *plan.part;
+    if (!(bend.tools.opening > Length{}))
+        return;
+    add(list,
+        process::bend_force_working(
+            {metal.thickness, part.section.width, bend.tools.opening, metal.high}));
+    add(list, process::usual_opening_working(metal.thickness, metal.high));
+    add(list,
+        process::air_bend_radius_working(
+            {metal.thickness, bend.tools.opening, metal.grade->air_bend_share, bend.tools.nose}));
+    add(list, process::least_radius_working(metal.thickness, *metal.grade, part.grain));
+    add(list,
+        process::least_leg_working(
+            {bend.tools.opening, metal.thickness, bend.bend.radius, bend.bend.angle}));
+    process::BlankRule rule;
+    if (shop.rules.blank_k > 0.0)
+        rule = {process::BlankMethod::k_factor, shop.rules.blank_k};
+    add(list, process::setback_working(bend.bend, rule));
+    add(list, process::allowance_working(bend.bend, rule));
+    add(list, process::deduction_working(bend.bend, rule));
+}
+
+} // namespace
+
+std::vector<Working> explain_operation(const PartPlan& plan,
+                                       std::size_t operation,
+                                       const job::Job& job,
+                                       const equipment::Shop& shop,
+                                       const job::Catalog& catalog) {
+    std::vector<Working> list;
+    const auto metal = metal_of(*plan.part, job, catalog);
+    if (!metal)
+        return list;
+    const job::Operation& op = plan.part->operations[operation];
+    if (const auto* punch = std::get_if<job::Punch>(&op))
+        explain_punch(list, *plan.part, *punch, *metal);
+    else if (std::holds_alternative<job::Cut>(op))
+        explain_cut(list, *plan.part, *metal);
+    else if (const auto* notch = std::get_if<job::Notch>(&op))
+        explain_notch(list, *plan.part, *notch, *metal);
+    else if (std::holds_alternative<job::Bend>(op))
+        explain_bend(list, plan, plan.operations[operation], *metal, shop);
+    return list;
+}
+
+std::vector<Working> explain_part(const PartPlan& plan,
+                                  const job::Job& job,
+                                  const equipment::Shop& shop,
+                                  const job::Catalog& catalog) {
+    std::vector<Working> list;
+    const auto metal = metal_of(*plan.part, job, catalog);
+    if (!metal || plan.blank.bends.empty())
+        return list;
+    process::BentPart bent;
+    bent.outside_legs = plan.part->legs;
+    for (std::size_t i = 0; i < plan.operations.size(); ++i)
+        if (std::holds_alternative<job::Bend>(plan.part->operations[i]))
+            bent.bends.push_back(plan.operations[i].bend);
+    process::BlankRule rule;
+    if (shop.rules.blank_k > 0.0)
+        rule = {process::BlankMethod::k_factor, shop.rules.blank_k};
+    add(list, process::blank_working(bent, rule));
+    return list;
+}
+
+} // namespace treadle::plan

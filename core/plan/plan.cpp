@@ -1,0 +1,197 @@
+#include "plan/plan.h"
+
+#include "plan/checks.h"
+
+#include <cmath>
+#include <set>
+#include <tuple>
+#include <unordered_map>
+
+namespace treadle::plan {
+
+namespace {
+
+using base::Refusal;
+
+OperationPlan
+plan_operation(const Question& question, const job::Operation& operation, std::size_t bend_number) {
+    const material::GradeRefusal& refusal = question.metal.grade->refusal;
+    const bool is_bend = std::holds_alternative<job::Bend>(operation);
+    if (is_bend ? refusal.bending : refusal.cutting)
+        return refused_plan(Rule::grade, refusal.reason);
+    if (const auto* cut = std::get_if<job::Cut>(&operation))
+        return plan_cut(question, *cut);
+    if (const auto* punch = std::get_if<job::Punch>(&operation))
+        return plan_punch(question, *punch);
+    if (const auto* notch = std::get_if<job::Notch>(&operation))
+        return plan_notch(question, *notch);
+    if (const auto* bend = std::get_if<job::Bend>(&operation))
+        return plan_bend(question, *bend, bend_number);
+    return plan_saddle(question, std::get<job::Saddle>(operation));
+}
+
+Length round_blank(Length exact, const equipment::HouseRules& rules, PrintStyle style) {
+    if (style.system == UnitSystem::metric) {
+        const double half_millimetres = quantity::to_millimetres(exact) * 2.0;
+        return millimetres(std::ceil(half_millimetres - 1e-9) / 2.0);
+    }
+    return quantity::round_to_step(
+        exact, {UnitSystem::inch, rules.blank_denominator}, Rounding::up);
+}
+
+/// Deductions of all bends, in order along the part, put together to a blank.
+void lay_out_blank(const Question& question, PrintStyle style, PartPlan& plan) {
+    const job::Part& part = question.part;
+    plan.blank_width = part.section.width;
+    plan.blank_exact = part.length;
+    if (!part.legs.empty()) {
+        process::BentPart bent;
+        bent.outside_legs = part.legs;
+        for (std::size_t i = 0; i < part.operations.size(); ++i)
+            if (std::holds_alternative<job::Bend>(part.operations[i]))
+                bent.bends.push_back(plan.operations[i].bend);
+        process::BlankRule rule;
+        if (question.shop.rules.blank_k > 0.0)
+            rule = {process::BlankMethod::k_factor, question.shop.rules.blank_k};
+        auto blank = process::blank_length(bent, rule);
+        if (blank) {
+            plan.blank = *blank;
+            plan.blank_exact = plan.blank.length;
+        } else {
+            plan.blank_exact = Length{};
+            plan.problem = blank.refusal();
+        }
+    }
+    plan.blank_length = part.legs.empty()
+                            ? plan.blank_exact
+                            : round_blank(plan.blank_exact, question.shop.rules, style);
+    plan.mass_each =
+        section::mass_per_length(part.section, question.metal.grade->density) * plan.blank_length;
+}
+
+void sum_up(PartPlan& plan, double least_margin) {
+    for (OperationPlan& operation : plan.operations) {
+        decide(operation, least_margin);
+        plan.outcome = worse(plan.outcome, operation.outcome);
+        plan.tight = plan.tight || operation.tight;
+    }
+    if (plan.problem)
+        plan.outcome = worse(plan.outcome, Outcome::cannot_be_said);
+}
+
+struct NeedOrder {
+    static auto key(const Need& need) {
+        return std::tuple{static_cast<int>(need.kind),
+                          static_cast<int>(need.hole.shape),
+                          need.hole.size.in_base(),
+                          need.hole.size2.in_base(),
+                          need.size.in_base(),
+                          need.branch.in_base()};
+    }
+    bool operator()(const Need& a, const Need& b) const { return key(a) < key(b); }
+};
+
+Plan put_together(std::vector<std::shared_ptr<const PartPlan>> parts) {
+    Plan plan;
+    plan.parts = std::move(parts);
+    std::set<Need, NeedOrder> shopping;
+    for (const auto& part : plan.parts) {
+        plan.outcome = worse(plan.outcome, part->outcome);
+        plan.pieces += part->part->count;
+        plan.mass += part->mass_each * static_cast<double>(part->part->count);
+        for (const OperationPlan& operation : part->operations)
+            shopping.insert(operation.needs.begin(), operation.needs.end());
+    }
+    plan.shopping.assign(shopping.begin(), shopping.end());
+    plan.order = work_order(plan);
+    for (const SetUp& set_up : plan.order)
+        plan.strokes += set_up.strokes;
+    return plan;
+}
+
+} // namespace
+
+base::Result<Metal>
+metal_of(const job::Part& part, const job::Job& job, const job::Catalog& catalog) {
+    Metal metal;
+    metal.grade = job::find_grade(job, catalog, part.grade);
+    if (metal.grade == nullptr)
+        return Refusal{"grade",
+                       "This grade is not in the catalogue: " + part.grade + ".",
+                       "Choose one of the list, or enter its strengths as a grade of your own."};
+    metal.thickness = section::governing_thickness(part.section);
+    const auto low = material::minimum_tensile(*metal.grade, metal.thickness);
+    if (!low)
+        return low.refusal();
+    const auto high = material::upper_tensile(*metal.grade, metal.thickness);
+    if (!high)
+        return high.refusal();
+    metal.low = low->value;
+    metal.high = high->value;
+    if (!(part.certified_tensile > Stress{}))
+        return metal;
+    if (part.certified_tensile < metal.low)
+        return Refusal{"certified",
+                       "The certificate's strength is under the least this grade allows.",
+                       "Check the grade and the certificate."};
+    metal.low = metal.high = part.certified_tensile;
+    return metal;
+}
+
+PartPlan plan_part(const job::PartRef& part,
+                   const job::Job& job,
+                   const equipment::Shop& shop,
+                   const job::Catalog& catalog) {
+    PartPlan plan;
+    plan.part = part;
+    const auto metal = metal_of(*part, job, catalog);
+    if (!metal) {
+        plan.problem = metal.refusal();
+        plan.outcome = Outcome::cannot_be_said;
+        plan.operations.resize(part->operations.size());
+        for (OperationPlan& operation : plan.operations) {
+            operation.checks.push_back(missing_check(Rule::grade, plan.problem->field));
+            operation.checks.back().said = plan.problem->reason;
+            decide(operation, 0.0);
+        }
+        return plan;
+    }
+    const Question question{*part, shop, *metal};
+    plan.operations.reserve(part->operations.size());
+    std::size_t bends = 0;
+    for (const job::Operation& operation : part->operations) {
+        plan.operations.push_back(plan_operation(question, operation, bends));
+        if (std::holds_alternative<job::Bend>(operation))
+            ++bends;
+    }
+    lay_out_blank(question, job.style, plan);
+    if (!plan.problem)
+        check_layout(question, plan);
+    sum_up(plan, shop.rules.least_margin);
+    return plan;
+}
+
+Plan make_plan(const job::Job& job, const equipment::Shop& shop, const job::Catalog& catalog) {
+    return replan(Plan{}, job, shop, catalog);
+}
+
+Plan replan(const Plan& before,
+            const job::Job& job,
+            const equipment::Shop& shop,
+            const job::Catalog& catalog) {
+    std::unordered_map<const job::Part*, std::shared_ptr<const PartPlan>> known;
+    known.reserve(before.parts.size());
+    for (const auto& part : before.parts)
+        known.emplace(part->part.get(), part);
+    std::vector<std::shared_ptr<const PartPlan>> parts;
+    parts.reserve(job.parts.size());
+    for (const job::PartRef& part : job.parts) {
+        const auto found = known.find(part.get());
+        parts.push_back(found != known.end() ? found->second
+                                             : std::make_shared<const PartPlan>(
+                                                   plan_part(part, job, shop, catalog)));
+    }
+    return put_together(std::move(parts));
+}
+
+} // namespace treadle::plan

@@ -26,7 +26,8 @@ struct File {
     equipment::Shop shop;
 };
 
-/// Size and nesting are looked at before parsing. All values pass the rooms' own checks.
+/// Size, nesting and number of values are bounded while reading, before anything is built on them.
+/// All values pass the rooms' own checks.
 [[nodiscard]] base::Result<File> read_file(std::string_view bytes);
 /// Stable order, two-space indent, ends in a newline; read_file gives back the identical values.
 [[nodiscard]] std::string write_file(const job::Job& job, const equipment::Shop& shop);

@@ -1,0 +1,120 @@
+#include "archive/readers.h"
+
+namespace treadle::archive {
+
+using namespace equipment;
+
+// Not in an unnamed namespace: the readers of lists find these by their argument, and such a
+// look-up does not see into one.
+
+static void read_value(const Place& at, RatedSize& out) {
+    Members members(at);
+    members.may("thickness", out.thickness).may("width", out.width);
+    members.may("round", out.round).may("square", out.square);
+    members.finish();
+}
+
+static void read_value(const Place& at, Holder& out) {
+    Members members(at);
+    members.need("name", out.name).need("largest_punch", out.largest_punch);
+    members.may("keyed", out.keyed);
+    members.finish();
+}
+
+static void read_value(const Place& at, Station& out) {
+    Members members(at);
+    members.need("id", out.id).may("name", out.name).need("kind", out.kind);
+    members.may("force", out.force).may("base", out.base).may("rated", out.rated);
+    members.may("throat", out.throat).may("daylight", out.daylight).may("stroke", out.stroke);
+    members.may("blade", out.blade).may("least_piece", out.least_piece);
+    members.may("largest_mitre", out.largest_mitre);
+    members.may("flange_clearance", out.flange_clearance);
+    members.may("holders", out.holders).may("excludes", out.excludes);
+    members.finish();
+}
+
+static void read_value(const Place& at, Attachment& out) {
+    Members members(at);
+    members.need("id", out.id).may("name", out.name).need("kind", out.kind);
+    members.may("stations", out.stations).may("force", out.force).may("base", out.base);
+    members.may("length", out.length).may("depth", out.depth);
+    members.may("largest_thickness", out.largest_thickness);
+    members.may("vee_included", out.vee_included).may("stroke", out.stroke);
+    members.finish();
+}
+
+static void read_value(const Place& at, Machine& out) {
+    Members members(at);
+    members.may("name", out.name).may("invented", out.invented).may("operators", out.operators);
+    members.may("stations", out.stations).may("attachments", out.attachments);
+    members.finish();
+}
+
+static void read_value(const Place& at, PunchTool& out) {
+    Members members(at);
+    members.need("hole", out.hole).may("count", out.count);
+    members.finish();
+}
+
+static void read_value(const Place& at, DieTool& out) {
+    Members members(at);
+    members.need("hole", out.hole).may("count", out.count);
+    members.finish();
+}
+
+static void read_value(const Place& at, VBlock& out) {
+    Members members(at);
+    members.need("opening", out.opening).need("length", out.length).may("count", out.count);
+    members.finish();
+}
+
+static void read_value(const Place& at, BrakePunch& out) {
+    Members members(at);
+    members.need("nose", out.nose).need("length", out.length).may("count", out.count);
+    members.finish();
+}
+
+static void read_value(const Place& at, SaddleDie& out) {
+    Members members(at);
+    members.need("run_diameter", out.run_diameter).need("branch_diameter", out.branch_diameter);
+    members.need("largest_wall", out.largest_wall);
+    members.finish();
+}
+
+static void read_value(const Place& at, Crib& out) {
+    Members members(at);
+    members.may("punches", out.punches).may("dies", out.dies).may("vees", out.vees);
+    members.may("brake_punches", out.brake_punches).may("saddle_dies", out.saddle_dies);
+    members.finish();
+}
+
+static void read_value(const Place& at, StockBar& out) {
+    Members members(at);
+    members.need("section", out.section).need("grade", out.grade);
+    members.need("length", out.length).may("count", out.count);
+    members.finish();
+}
+
+static void read_value(const Place& at, HouseRules& out) {
+    Members members(at);
+    members.may("least_margin", out.least_margin).may("blank_k", out.blank_k);
+    members.may("blank_denominator", out.blank_denominator);
+    members.may("stripper_gap", out.stripper_gap).may("notch_overlap", out.notch_overlap);
+    members.finish();
+}
+
+void read_value(const Place& at, Shop& out) {
+    Members members(at);
+    members.may("name", out.name).may("machine", out.machine).may("crib", out.crib);
+    members.may("rack", out.rack).may("rules", out.rules);
+    members.finish();
+    if (at.failed())
+        return;
+    auto made = checked(out);
+    if (made.ok())
+        out = std::move(made).value();
+    else
+        at.refuse(made.refusal());
+}
+
+} // namespace treadle::archive

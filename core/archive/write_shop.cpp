@@ -1,0 +1,140 @@
+#include "archive/writers.h"
+
+namespace treadle::archive {
+
+namespace {
+
+using namespace equipment;
+
+void write_rated(Writer& out, const RatedSize& rated) {
+    out.json.begin_object();
+    out.unless_zero("thickness", rated.thickness);
+    out.unless_zero("width", rated.width);
+    out.unless_zero("round", rated.round);
+    out.unless_zero("square", rated.square);
+    out.json.end_object();
+}
+
+void write_holder(Writer& out, const Holder& holder) {
+    out.json.begin_object().field("name", holder.name);
+    out.quantity("largest_punch", holder.largest_punch);
+    out.if_true("keyed", holder.keyed);
+    out.json.end_object();
+}
+
+void write_ids(Writer& out, std::string_view key, const std::vector<std::string>& ids) {
+    out.list(key, ids, [&](const std::string& id) { out.json.text(id); });
+}
+
+void write_station(Writer& out, const Station& station) {
+    out.json.begin_object().field("id", station.id);
+    out.unless_empty("name", station.name);
+    out.word("kind", station.kind);
+    out.if_known("force", station.force);
+    out.if_known("base", station.base);
+    out.list("rated", station.rated, [&](const auto& rated) { write_rated(out, rated); });
+    out.if_known("throat", station.throat);
+    out.if_known("daylight", station.daylight);
+    out.if_known("stroke", station.stroke);
+    out.if_known("blade", station.blade);
+    out.if_known("least_piece", station.least_piece);
+    out.if_known("largest_mitre", station.largest_mitre);
+    out.if_known("flange_clearance", station.flange_clearance);
+    out.list("holders", station.holders, [&](const auto& holder) { write_holder(out, holder); });
+    write_ids(out, "excludes", station.excludes);
+    out.json.end_object();
+}
+
+void write_attachment(Writer& out, const Attachment& attachment) {
+    out.json.begin_object().field("id", attachment.id);
+    out.unless_empty("name", attachment.name);
+    out.word("kind", attachment.kind);
+    write_ids(out, "stations", attachment.stations);
+    out.if_known("force", attachment.force);
+    out.if_known("base", attachment.base);
+    out.if_known("length", attachment.length);
+    out.if_known("depth", attachment.depth);
+    out.if_known("largest_thickness", attachment.largest_thickness);
+    out.if_known("vee_included", attachment.vee_included);
+    out.if_known("stroke", attachment.stroke);
+    out.json.end_object();
+}
+
+void write_machine(Writer& out, const Machine& machine) {
+    out.json.key("machine").begin_object();
+    out.unless_empty("name", machine.name);
+    out.if_true("invented", machine.invented);
+    out.unless_one("operators", machine.operators);
+    out.list("stations", machine.stations, [&](const auto& item) { write_station(out, item); });
+    out.list(
+        "attachments", machine.attachments, [&](const auto& item) { write_attachment(out, item); });
+    out.json.end_object();
+}
+
+void write_tool(Writer& out, const geometry::HoleOutline& hole, int count) {
+    out.json.begin_object().key("hole");
+    write_hole(out, hole);
+    out.unless_one("count", count);
+    out.json.end_object();
+}
+
+void write_crib(Writer& out, const Crib& crib) {
+    out.json.key("crib").begin_object();
+    out.list("punches", crib.punches, [&](const auto& t) { write_tool(out, t.hole, t.count); });
+    out.list("dies", crib.dies, [&](const auto& t) { write_tool(out, t.hole, t.count); });
+    out.list("vees", crib.vees, [&](const VBlock& vee) {
+        out.json.begin_object();
+        out.quantity("opening", vee.opening);
+        out.quantity("length", vee.length);
+        out.unless_one("count", vee.count);
+        out.json.end_object();
+    });
+    out.list("brake_punches", crib.brake_punches, [&](const BrakePunch& punch) {
+        out.json.begin_object();
+        out.quantity("nose", punch.nose);
+        out.quantity("length", punch.length);
+        out.unless_one("count", punch.count);
+        out.json.end_object();
+    });
+    out.list("saddle_dies", crib.saddle_dies, [&](const SaddleDie& die) {
+        out.json.begin_object();
+        out.quantity("run_diameter", die.run_diameter);
+        out.quantity("branch_diameter", die.branch_diameter);
+        out.quantity("largest_wall", die.largest_wall);
+        out.json.end_object();
+    });
+    out.json.end_object();
+}
+
+void write_bar(Writer& out, const StockBar& bar) {
+    out.json.begin_object().key("section");
+    write_section(out, bar.section);
+    out.json.field("grade", bar.grade);
+    out.quantity("length", bar.length);
+    out.unless_one("count", bar.count);
+    out.json.end_object();
+}
+
+/// All of them, always: a rule that changes its usual value later must not change an old job.
+void write_rules(Writer& out, const HouseRules& rules) {
+    out.json.key("rules").begin_object();
+    out.json.field("least_margin", rules.least_margin).field("blank_k", rules.blank_k);
+    out.json.field("blank_denominator", rules.blank_denominator);
+    out.if_known("stripper_gap", rules.stripper_gap);
+    out.quantity("notch_overlap", rules.notch_overlap);
+    out.json.end_object();
+}
+
+} // namespace
+
+void write_shop(Writer& out, const equipment::Shop& shop) {
+    out.json.begin_object();
+    out.unless_empty("name", shop.name);
+    write_machine(out, shop.machine);
+    write_crib(out, shop.crib);
+    out.list("rack", shop.rack, [&](const StockBar& bar) { write_bar(out, bar); });
+    write_rules(out, shop.rules);
+    out.json.end_object();
+}
+
+} // namespace treadle::archive

@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <string>
 
 #include "published_sections/printed.h"
 
@@ -18,7 +19,7 @@ using namespace treadle::published;
 namespace {
 
 struct InchAngle {
-    const char* where;
+    std::string where;
     double leg_a_in;
     double leg_b_in;
     double thickness_in;
@@ -77,7 +78,7 @@ const InchAngle k_inch[] = {
 };
 
 struct MetricAngle {
-    const char* where;
+    std::string where;
     double leg_a_mm;
     double leg_b_mm;
     double thickness_mm;

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <string>
 
 #include "published_sections/printed.h"
 
@@ -14,7 +15,7 @@ using namespace treadle::published;
 namespace {
 
 struct Bar {
-    const char* where;
+    std::string where;
     Shape shape;
     double width;
     double thickness;

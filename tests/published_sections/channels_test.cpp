@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <string>
 
 #include "published_sections/printed.h"
 
@@ -17,7 +18,7 @@ using namespace treadle::published;
 namespace {
 
 struct Channel {
-    const char* where;
+    std::string where;
     double depth;
     double flange;
     double web;

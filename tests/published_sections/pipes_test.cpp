@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <string>
 
 #include "published_sections/printed.h"
 
@@ -16,7 +17,7 @@ using namespace treadle::published;
 namespace {
 
 struct Pipe {
-    const char* where;
+    std::string where;
     double outside;
     double wall;
     double printed;

@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <string>
 
 #include "published_sections/printed.h"
 
@@ -17,7 +18,7 @@ using namespace treadle::published;
 namespace {
 
 struct HollowSection {
-    const char* where;
+    std::string where;
     double side_in;
     double wall_in; // nominal
     double printed_lb_per_ft;
@@ -42,7 +43,7 @@ const HollowSection k_hss[] = {
 };
 
 struct Tube {
-    const char* where;
+    std::string where;
     double width;
     double height;
     double wall;

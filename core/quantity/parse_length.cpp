@@ -132,7 +132,7 @@ private:
                               " parts of an inch with the lower number left out",
                           "write " + a + "' " + b + "\" or for example " + a + "-" + b + "/16");
         }
-        if (!dashed || !rest->fraction || rest->value < 1.0)
+        if (!dashed || !rest->fraction)
             return refuse("more than one number, and not feet and inches", k_examples);
         return feet_and_inches(feet.value, rest->value);
     }

@@ -39,12 +39,16 @@ std::optional<std::string> inch_fraction(Length value) {
 } // namespace
 
 std::string write_exact(Length value, UnitSystem preferred) {
-    if (preferred == UnitSystem::inch) {
-        if (auto text = inch_fraction(value))
+    // 3/8 in is 9.524999999999999 mm to the last bit: the fraction is the readable form of it in a
+    // metric file too.
+    if (preferred == UnitSystem::metric)
+        if (auto text = short_form(value, to_millimetres(value), millimetres, " mm"))
             return *text;
+    if (auto text = inch_fraction(value))
+        return *text;
+    if (preferred == UnitSystem::inch)
         if (auto text = short_form(value, to_inches(value), inches, " in"))
             return *text;
-    }
     return base::write_number(to_millimetres(value)) + " mm";
 }
 

@@ -140,6 +140,7 @@ export async function run_all(only) {
   let browser;
   let server;
   try {
+    assert.ok(existsSync(join(site, 'index.html')), 'no site: run `web/run --no-serve` first');
     server = await serve(site);
     browser = await chromium.launch({
       executablePath: browser_path(),
@@ -156,7 +157,7 @@ export async function run_all(only) {
       if (await run_one(browser, server.origin, one)) passed += 1;
     }
   } catch (error) {
-    console.log(`  FAIL  the browser could not be started: ${error.message}`);
+    console.log(`  FAIL  nothing could be opened: ${error.message}`);
   } finally {
     await browser?.close();
     await server?.close();

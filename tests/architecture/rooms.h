@@ -1,0 +1,72 @@
+// The table of rooms: who may include whom. DEVELOPERS.md shows the same table, line for line,
+// and a test holds the two together. Arrows go down only, so a room names rooms above its line.
+
+#pragma once
+
+#include <array>
+#include <string_view>
+
+namespace treadle::architecture {
+
+struct Room {
+    std::string_view name;
+    std::string_view folder;
+    std::string_view may_include; ///< names, a blank between two; itself always
+};
+
+/// Folders hold their subfolders too, unless a longer folder has a room of its own.
+inline constexpr std::array k_rooms{
+    Room{"base", "core/base", ""},
+    Room{"quantity", "core/quantity", "base"},
+    Room{"geometry", "core/geometry", "base quantity"},
+    Room{"material", "core/material", "base quantity"},
+    Room{"section", "core/section", "base quantity geometry"},
+    Room{"process", "core/process", "base quantity geometry material section"},
+    Room{"equipment", "core/equipment", "base quantity geometry material section"},
+    Room{"job", "core/job", "base quantity geometry material section"},
+    Room{"calc", "core/calc", "base quantity geometry material section process"},
+    Room{"plan", "core/plan", "base quantity geometry material section process equipment job"},
+    Room{"sheet",
+         "core/sheet",
+         "base quantity geometry material section process equipment job plan"},
+    Room{"assets", "assets", ""},
+    Room{"archive",
+         "core/archive",
+         "base quantity geometry material section equipment job calc assets"},
+    Room{"edit",
+         "core/edit",
+         "base quantity geometry material section process equipment job plan sheet"},
+    Room{"cli",
+         "core/cli",
+         "base quantity geometry material section process equipment job calc plan sheet assets "
+         "archive "
+         "edit"},
+    Room{"theme", "web/ui/theme", "base quantity"},
+    Room{"platform", "web/platform", "base"},
+    Room{"widgets", "web/ui/widgets", "base quantity theme platform"},
+    Room{"views",
+         "web/ui/views",
+         "base quantity geometry material section equipment job plan sheet edit theme widgets "
+         "platform"},
+    Room{"web",
+         "web",
+         "base quantity geometry material section process equipment job calc plan sheet assets "
+         "archive "
+         "edit theme platform widgets views"},
+};
+
+/// A header of a library belongs to these rooms and to no other.
+struct Library {
+    std::string_view header_begins;
+    std::string_view rooms;
+};
+inline constexpr std::array k_libraries{
+    Library{"nlohmann/", "archive"},
+    Library{"imgui", "theme widgets views platform web"},
+    Library{"backends/imgui", "platform web"},
+    Library{"emscripten", "platform web"},
+    Library{"GLES", "platform"},
+    Library{"doctest/", ""},
+};
+
+} // namespace treadle::architecture

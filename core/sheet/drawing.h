@@ -26,7 +26,8 @@ struct Path { ///< straight edges; arcs are split finely enough by the maker
     bool closed = false;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
-    int operation = plan::k_none; ///< so that a tap finds the operation, and a choice is drawn heavy
+    int operation =
+        plan::k_none; ///< so that a tap finds the operation, and a choice is drawn heavy
 };
 struct Circle {
     Point centre;
@@ -37,23 +38,28 @@ struct Circle {
 };
 enum class Anchor { start, middle, end };
 struct Label {
-    Point at;
+    Point at; ///< middle of the text's height; along it as the anchor says
     std::string text;
     Anchor anchor = Anchor::middle;
     double points = 9.0;
     bool bold = false;
     int operation = plan::k_none;
 };
-/// Running dimension tick: the line of ticks is drawn beside the part by the renderer-independent
-/// maker as paths and labels; nothing else to know.
+/// Labels never overlap in a picture at least as large as the box the maker laid it out for.
 struct Drawing {
     std::vector<Path> paths;
     std::vector<Circle> circles;
     std::vector<Label> labels;
-    Point low;  ///< bounds including labels' room
+    Point low; ///< bounds including labels' room
     Point high;
     std::string description; ///< one sentence for a screen reader
 };
+
+/// The boxes that pictures are laid out for: a renderer may give more room, not less.
+inline constexpr double k_flat_width_mm = 122.0;
+inline constexpr double k_flat_height_mm = 74.0;
+inline constexpr double k_finished_width_mm = 60.0;
+inline constexpr double k_finished_height_mm = 60.0;
 
 /// The flat blank with holes, notches, bend lines and running dimensions from the datum corner.
 [[nodiscard]] Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style);

@@ -23,15 +23,17 @@ struct SheetOptions {
 /// The style sheet itself (what a linking page has to serve).
 [[nodiscard]] std::string worksheet_style();
 
-[[nodiscard]] std::string worksheet_html(const plan::Plan& plan, const job::Job& job,
-                                         const equipment::Shop& shop, const job::Catalog& catalog,
+[[nodiscard]] std::string worksheet_html(const plan::Plan& plan,
+                                         const job::Job& job,
+                                         const equipment::Shop& shop,
+                                         const job::Catalog& catalog,
                                          const SheetOptions& options);
 /// One row per operation: mark, count, section, grade, operation, set-up, tools, verdict, margin.
-[[nodiscard]] std::string worksheet_csv(const plan::Plan& plan, const job::Job& job,
-                                        const equipment::Shop& shop);
+[[nodiscard]] std::string
+worksheet_csv(const plan::Plan& plan, const job::Job& job, const equipment::Shop& shop);
 /// The plan as JSON, SI units, keys ending in their unit.
-[[nodiscard]] std::string plan_json(const plan::Plan& plan, const job::Job& job,
-                                    const equipment::Shop& shop);
+[[nodiscard]] std::string
+plan_json(const plan::Plan& plan, const job::Job& job, const equipment::Shop& shop);
 
 /// One working as lines of text: title, expression, values, result, validity, source, evidence.
 [[nodiscard]] std::vector<std::string> working_lines(const Working& working, PrintStyle style);

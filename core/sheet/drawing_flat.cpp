@@ -1,0 +1,290 @@
+// The flat blank, face under face, each with running dimensions from its own datum corner.
+
+#include "plan/words.h"
+#include "sheet/outline.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace treadle::sheet {
+
+namespace {
+
+using quantity::to_millimetres;
+
+constexpr double k_points_per_mm = 72.0 / 25.4;
+constexpr double k_row_below_points = 30.0; ///< ticks and figures under a face
+constexpr double k_row_above_points = 8.0;
+constexpr double k_bend_row_points = 30.0; ///< angle and balloon over a bend line
+constexpr double k_name_row_points = 12.0;
+constexpr double k_right_points = 22.0;
+constexpr double k_figure_gap_points = 5.0;
+
+struct Frame { ///< where one face lies in the drawing
+    section::Face face = section::Face::flat;
+    double low = 0.0;
+    double width = 0.0;
+};
+
+struct Sheet {
+    const plan::PartPlan& plan;
+    PrintStyle style;
+    double length = 0.0;
+    Drafter draft;
+    int dropped = 0;
+};
+
+std::string figure_text(double mm, PrintStyle style) {
+    return quantity::print_bare(millimetres(mm), style);
+}
+
+void add_figure(std::vector<Figure>& figures, double mm, int operation) {
+    for (const Figure& known : figures)
+        if (std::abs(known.at - mm) < 1e-6)
+            return;
+    Figure figure;
+    figure.at = mm;
+    figure.operation = operation;
+    figures.push_back(figure);
+}
+
+/// Values along (x) or across (y) that a face is set out by.
+std::vector<Figure>
+values_of(const Sheet& sheet, const Frame& frame, const FaceOutline& outline, bool along) {
+    std::vector<Figure> figures;
+    const double end = along ? sheet.length : frame.width;
+    add_figure(figures, 0.0, plan::k_none);
+    add_figure(figures, end, plan::k_none);
+    for (const plan::Mark& mark : sheet.plan.marks) {
+        const bool hole = mark.kind == plan::Mark::Kind::hole;
+        const bool bend = mark.kind == plan::Mark::Kind::bend_line;
+        if (mark.face == frame.face && (hole || (bend && along)))
+            add_figure(figures, to_millimetres(along ? mark.x : mark.y), mark.operation);
+    }
+    for (const NotchEdges& notch : outline.notches)
+        for (const Spot spot : notch.edges)
+            add_figure(figures, along ? spot.x : spot.y, notch.operation);
+    return figures;
+}
+
+void draw_figures_along(Sheet& sheet, const Frame& frame, std::vector<Figure> figures) {
+    Drafter& draft = sheet.draft;
+    const auto y = [&](double points) { return frame.low - draft.points(points); };
+    for (const Figure& figure : figures)
+        draft.path({{figure.at, y(3)}, {figure.at, y(11)}}, Pen::dimension, figure.operation);
+    draft.path({{0.0, y(7)}, {sheet.length, y(7)}}, Pen::dimension);
+    for (Figure& figure : figures) {
+        figure.text = figure_text(figure.at, sheet.style);
+        figure.room = draft.text_width(figure.text) + draft.points(k_figure_gap_points);
+    }
+    const double lowest = -draft.points(12);
+    sheet.dropped += spread(figures, sheet.length + draft.points(k_right_points), lowest);
+    for (const Figure& figure : figures) {
+        if (std::abs(figure.placed - figure.at) > draft.points(0.5))
+            draft.path({{figure.at, y(11)}, {figure.placed, y(16)}}, Pen::dimension);
+        draft.label({figure.placed, y(22)}, figure.text, Anchor::middle, false, figure.operation);
+    }
+}
+
+void draw_figures_across(Sheet& sheet, const Frame& frame, std::vector<Figure> figures) {
+    Drafter& draft = sheet.draft;
+    const double dim = -draft.points(7);
+    const double low = frame.low;
+    for (const Figure& figure : figures)
+        draft.path({{-draft.points(3), low + figure.at}, {-draft.points(11), low + figure.at}},
+                   Pen::dimension,
+                   figure.operation);
+    draft.path({{dim, low}, {dim, low + frame.width}}, Pen::dimension);
+    for (Figure& figure : figures) {
+        figure.text = figure_text(figure.at, sheet.style);
+        figure.room = draft.points(11.5);
+    }
+    const double most = frame.width + draft.points(k_row_below_points);
+    sheet.dropped += spread(figures, most, -draft.points(k_row_below_points));
+    for (const Figure& figure : figures) {
+        if (std::abs(figure.placed - figure.at) > draft.points(0.5))
+            draft.path(
+                {{-draft.points(11), low + figure.at}, {-draft.points(16), low + figure.placed}},
+                Pen::dimension);
+        draft.label({-draft.points(18), low + figure.placed},
+                    figure.text,
+                    Anchor::end,
+                    false,
+                    figure.operation);
+    }
+}
+
+void number_holes(Sheet& sheet, const Frame& frame) {
+    std::vector<int> done;
+    for (const plan::Mark& mark : sheet.plan.marks) {
+        if (mark.kind != plan::Mark::Kind::hole || mark.face != frame.face ||
+            std::find(done.begin(), done.end(), mark.operation) != done.end())
+            continue;
+        done.push_back(mark.operation);
+        const auto index = static_cast<std::size_t>(mark.operation);
+        const auto& punch = std::get<job::Punch>(sheet.plan.part->operations[index]);
+        const auto half = geometry::half_extent(punch.hole, punch.turned);
+        sheet.draft.balloon({to_millimetres(mark.x), frame.low + to_millimetres(mark.y)},
+                            to_millimetres(smaller(half.along, half.across)) * 0.8,
+                            mark.operation);
+    }
+}
+
+std::string bend_text(const job::Bend& bend, PrintStyle style) {
+    return quantity::print(bend.angle, style) + (bend.up ? " up" : " down");
+}
+
+void draw_bends(Sheet& sheet, const Frame& frame) {
+    Drafter& draft = sheet.draft;
+    std::vector<Figure> figures;
+    const double top = frame.low + frame.width;
+    for (const plan::Mark& mark : sheet.plan.marks) {
+        if (mark.kind != plan::Mark::Kind::bend_line)
+            continue;
+        const double x = to_millimetres(mark.x);
+        draft.path({{x, frame.low}, {x, top}}, Pen::bend_line, mark.operation);
+        draft.keep_free({{x - draft.points(1), frame.low}, {x + draft.points(1), top}});
+        const auto index = static_cast<std::size_t>(mark.operation);
+        const auto& bend = std::get<job::Bend>(sheet.plan.part->operations[index]);
+        Figure figure;
+        figure.at = x;
+        figure.text = bend_text(bend, sheet.style);
+        figure.room = draft.text_width(figure.text) + draft.points(k_figure_gap_points);
+        figure.operation = mark.operation;
+        figures.push_back(std::move(figure));
+    }
+    sheet.dropped +=
+        spread(figures, sheet.length + draft.points(2.0 * k_right_points), -draft.points(40));
+    for (const Figure& figure : figures) {
+        draft.path({{figure.at, top + draft.points(2)}, {figure.placed, top + draft.points(7)}},
+                   Pen::dimension);
+        const Spot at{figure.placed, top + draft.points(13)};
+        draft.label(at, figure.text, Anchor::middle, false, figure.operation);
+        const Spot number{at.x, at.y + draft.points(14)};
+        draft.circle(number, draft.points(7), Fill::paper, figure.operation);
+        draft.label(
+            number, std::to_string(figure.operation + 1), Anchor::middle, true, figure.operation);
+    }
+}
+
+/// Cuts and saddles are numbered beside the end they make.
+void number_ends(Sheet& sheet, const Frame& frame) {
+    const double half = sheet.draft.points(3);
+    const double middle = frame.low + frame.width / 2.0;
+    for (std::size_t i = 0; i < sheet.plan.part->operations.size(); ++i) {
+        const job::Operation& operation = sheet.plan.part->operations[i];
+        const auto* cut = std::get_if<job::Cut>(&operation);
+        const auto* saddle = std::get_if<job::Saddle>(&operation);
+        if (cut == nullptr && saddle == nullptr)
+            continue;
+        Spot at{sheet.length + half, middle};
+        if (cut != nullptr && cut->side == job::CutSide::width)
+            at = {sheet.length * 0.75, frame.low + frame.width - half};
+        sheet.draft.balloon(at, half, static_cast<int>(i));
+    }
+}
+
+void draw_face(Sheet& sheet, const Frame& frame, bool named) {
+    Drafter& draft = sheet.draft;
+    FaceOutline outline = face_outline(sheet.plan, frame.face, sheet.length);
+    // Figures first: nothing else may take their places.
+    const std::vector<Figure> along = values_of(sheet, frame, outline, true);
+    const std::vector<Figure> across = values_of(sheet, frame, outline, false);
+    const auto lift = [&](std::vector<Spot>& spots) {
+        for (Spot& spot : spots)
+            spot.y += frame.low;
+    };
+    lift(outline.outline);
+    draft.shape(outline.outline, Fill::steel, Pen::outline);
+    for (NotchEdges& notch : outline.notches) {
+        lift(notch.edges);
+        draft.path(notch.edges, Pen::outline, notch.operation);
+    }
+    const double top = frame.low + frame.width;
+    draft.path({{0.0, top}, {0.0, frame.low}, {sheet.length, frame.low}}, Pen::datum);
+    draw_figures_along(sheet, frame, along);
+    draw_figures_across(sheet, frame, across);
+    if (named)
+        draft.label({0.0, top + draft.points(7)},
+                    std::string(section::face_word(frame.face)),
+                    Anchor::start,
+                    true);
+    draw_holes(draft, sheet.plan, frame.face, frame.low);
+    draw_bends(sheet, frame);
+    number_holes(sheet, frame);
+    for (const NotchEdges& notch : outline.notches) {
+        const Spot a = notch.edges.front();
+        const Spot b = notch.edges.back();
+        draft.balloon({(a.x + b.x) / 2.0, (a.y + b.y) / 2.0}, draft.points(2), notch.operation);
+    }
+}
+
+double
+widest_figure(const Drafter& one_point, const std::vector<Figure>& figures, PrintStyle style) {
+    double widest = 0.0;
+    for (const Figure& figure : figures)
+        widest = std::max(widest, one_point.text_width(figure_text(figure.at, style)));
+    return widest;
+}
+
+/// Millimetres of the part for one point of the picture, so that all of it finds room.
+double unit_for(const plan::PartPlan& plan,
+                const std::vector<Frame>& frames,
+                double length,
+                PrintStyle style) {
+    const bool bends = std::any_of(plan.marks.begin(), plan.marks.end(), [](const plan::Mark& m) {
+        return m.kind == plan::Mark::Kind::bend_line;
+    });
+    const Sheet measure{plan, style, length, Drafter(1.0), 0};
+    double widths = 0.0;
+    double rows = 0.0;
+    double left = 0.0;
+    for (const Frame& frame : frames) {
+        widths += frame.width;
+        rows += k_row_below_points + (bends ? k_bend_row_points : k_row_above_points) +
+                (frames.size() > 1 ? k_name_row_points : 0.0);
+        const FaceOutline outline = face_outline(plan, frame.face, length);
+        left = std::max(
+            left, widest_figure(measure.draft, values_of(measure, frame, outline, false), style));
+    }
+    const double wide = k_flat_width_mm * k_points_per_mm - left - 22.0 - 2.0 * k_right_points;
+    const double high = std::max(24.0, k_flat_height_mm * k_points_per_mm - rows);
+    return std::max(length / wide, widths / high);
+}
+
+} // namespace
+
+Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style) {
+    const double length = blank_length_mm(plan);
+    std::vector<Frame> frames;
+    for (const section::Face face : faces_shown(*plan.part))
+        frames.push_back({face, 0.0, face_width_mm(plan, face)});
+    const bool drawable =
+        length > 0.0 && std::all_of(frames.begin(), frames.end(), [](const Frame& frame) {
+            return frame.width > 0.0;
+        });
+    if (!drawable)
+        return no_drawing(plan);
+    const double unit = unit_for(plan, frames, length, style);
+    Sheet sheet{plan, style, length, Drafter(unit), 0};
+    const bool named = frames.size() > 1 || frames.front().face != section::Face::flat;
+    double low = 0.0;
+    for (std::size_t i = 0; i < frames.size(); ++i) {
+        if (i > 0)
+            low -= frames[i].width +
+                   unit * (k_row_below_points + k_row_above_points + k_name_row_points);
+        frames[i].low = low;
+        draw_face(sheet, frames[i], named);
+    }
+    number_ends(sheet, frames.front());
+    if (sheet.dropped > 0) {
+        const double below = low - unit * (k_row_below_points + 8.0);
+        sheet.draft.label(
+            {0.0, below}, "Figures without room here are in the running list.", Anchor::start);
+    }
+    return sheet.draft.finish("Flat view of " + plan.part->mark + ", " +
+                              plan::part_title(*plan.part, style) +
+                              ", with running dimensions from the datum corner.");
+}
+
+} // namespace treadle::sheet

@@ -1,0 +1,149 @@
+// A drawing as inline SVG: presentation attributes only, black on white.
+
+#include "base/text.h"
+#include "sheet/drawing.h"
+
+#include <algorithm>
+
+namespace treadle::sheet {
+
+namespace {
+
+using quantity::to_millimetres;
+
+constexpr double k_points_per_mm = 72.0 / 25.4;
+constexpr double k_least_text_points = 9.0;
+
+struct PenLook {
+    const char* width; ///< points; 0.71 pt is 0.25 mm
+    const char* dashes;
+};
+PenLook look_of(Pen pen) {
+    switch (pen) {
+    case Pen::outline:
+        return {"1.1", nullptr};
+    case Pen::hidden:
+        return {"0.8", "4 2"};
+    case Pen::dimension:
+        return {"0.72", nullptr};
+    case Pen::bend_line:
+        return {"1", "7 2.5 1.5 2.5"};
+    case Pen::datum:
+        return {"2.8", nullptr};
+    case Pen::highlight:
+        return {"2.2", nullptr};
+    }
+    return {"1", nullptr};
+}
+
+const char* fill_of(Fill fill) {
+    switch (fill) {
+    case Fill::none:
+        return "none";
+    case Fill::steel:
+        return "#e4e9ec";
+    case Fill::paper:
+        return "#fff";
+    }
+    return "none";
+}
+
+class Writer {
+public:
+    Writer(const Drawing& drawing, double width_mm, double height_mm) : drawing_(drawing) {
+        const double wide = std::max(1e-9, to_millimetres(drawing.high.x - drawing.low.x));
+        const double high = std::max(1e-9, to_millimetres(drawing.high.y - drawing.low.y));
+        scale_ = std::min(width_mm / wide, height_mm / high) * k_points_per_mm;
+        width_ = wide * scale_;
+        height_ = high * scale_;
+    }
+
+    std::string write() {
+        const std::string wide_mm = base::write_short(width_ / k_points_per_mm, 2);
+        const std::string high_mm = base::write_short(height_ / k_points_per_mm, 2);
+        out_ = "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"" + wide_mm +
+               "mm\" height=\"" + high_mm + "mm\" viewBox=\"0 0 " + number(width_) + ' ' +
+               number(height_) + "\" font-family=\"B612, Helvetica, Arial, sans-serif\">";
+        out_ += "<title>" + base::escape_markup(drawing_.description) + "</title>";
+        for (const Path& path : drawing_.paths)
+            write_path(path);
+        for (const Circle& circle : drawing_.circles)
+            write_circle(circle);
+        for (const Label& label : drawing_.labels)
+            write_label(label);
+        out_ += "</svg>";
+        return std::move(out_);
+    }
+
+private:
+    static std::string number(double points) { return base::write_short(points, 2); }
+    [[nodiscard]] std::string x(Length at) const {
+        return number(to_millimetres(at - drawing_.low.x) * scale_);
+    }
+    [[nodiscard]] double y_points(Length at) const {
+        return to_millimetres(drawing_.high.y - at) * scale_;
+    }
+
+    void write_pen(Pen pen) {
+        const PenLook look = look_of(pen);
+        out_ += " stroke=\"#000\" stroke-width=\"";
+        out_ += look.width;
+        out_ += '"';
+        if (look.dashes != nullptr) {
+            out_ += " stroke-dasharray=\"";
+            out_ += look.dashes;
+            out_ += '"';
+        }
+    }
+
+    void write_path(const Path& path) {
+        out_ += "<path d=\"";
+        for (std::size_t i = 0; i < path.points.size(); ++i) {
+            out_ += i == 0 ? 'M' : 'L';
+            out_ += x(path.points[i].x) + ' ' + number(y_points(path.points[i].y));
+        }
+        if (path.closed)
+            out_ += 'Z';
+        out_ += "\" fill=\"";
+        out_ += fill_of(path.fill);
+        out_ += '"';
+        write_pen(path.pen);
+        out_ += "/>";
+    }
+
+    void write_circle(const Circle& circle) {
+        out_ += "<circle cx=\"" + x(circle.centre.x) + "\" cy=\"" +
+                number(y_points(circle.centre.y)) + "\" r=\"" +
+                number(to_millimetres(circle.radius) * scale_) + "\" fill=\"";
+        out_ += fill_of(circle.fill);
+        out_ += '"';
+        write_pen(circle.pen);
+        out_ += "/>";
+    }
+
+    void write_label(const Label& label) {
+        const double size = std::max(k_least_text_points, label.points);
+        out_ += "<text x=\"" + x(label.at.x) + "\" y=\"" +
+                number(y_points(label.at.y) + size * 0.35) + "\" font-size=\"" + number(size) + '"';
+        if (label.anchor != Anchor::start)
+            out_ +=
+                label.anchor == Anchor::middle ? " text-anchor=\"middle\"" : " text-anchor=\"end\"";
+        if (label.bold)
+            out_ += " font-weight=\"bold\"";
+        out_ += '>' + base::escape_markup(label.text) + "</text>";
+    }
+
+    const Drawing& drawing_;
+    double scale_ = 1.0; ///< points of the picture for a millimetre of the part
+    double width_ = 0.0;
+    double height_ = 0.0;
+    std::string out_;
+};
+
+} // namespace
+
+std::string to_svg(const Drawing& drawing, double width_mm, double height_mm) {
+    return Writer(drawing, width_mm, height_mm).write();
+}
+
+} // namespace treadle::sheet

@@ -1,0 +1,149 @@
+#include "calc/answer_json.h"
+
+#include "base/json_writer.h"
+
+#include <algorithm>
+#include <variant>
+#include <vector>
+
+namespace treadle::calc {
+
+namespace {
+
+using base::JsonWriter;
+
+struct Written {
+    double value;
+    const char* unit;
+};
+
+struct InUnits {
+    Written operator()(Length q) const { return {quantity::to_millimetres(q), "mm"}; }
+    Written operator()(Area q) const { return {quantity::to_square_millimetres(q), "mm2"}; }
+    Written operator()(Force q) const { return {quantity::to_kilonewtons(q), "kN"}; }
+    Written operator()(Stress q) const { return {quantity::to_megapascals(q), "MPa"}; }
+    Written operator()(Energy q) const { return {quantity::to_joules(q), "J"}; }
+    Written operator()(Mass q) const { return {quantity::to_kilograms(q), "kg"}; }
+    Written operator()(MassPerLength q) const {
+        return {quantity::to_kilograms_per_metre(q), "kg/m"};
+    }
+    Written operator()(Angle q) const { return {quantity::to_degrees(q), "deg"}; }
+    Written operator()(quantity::Number q) const { return {q.value, ""}; }
+    Written operator()(quantity::Share q) const { return {q.value, ""}; }
+};
+
+void value_fields(JsonWriter& json, const AnyQuantity& quantity) {
+    const Written written = std::visit(InUnits{}, quantity);
+    json.field("value", written.value).field("unit", written.unit);
+}
+
+void working_value(JsonWriter& json, const quantity::WorkingValue& value) {
+    json.begin_object().field("symbol", value.symbol);
+    value_fields(json, value.value);
+    json.end_object();
+}
+
+void working_json(JsonWriter& json, const Working& working) {
+    const base::FormulaCard& card = *working.card;
+    json.begin_object()
+        .field("card", card.id)
+        .field("title", card.title)
+        .field("expression", card.expression);
+    json.key("symbols").begin_object();
+    for (const base::CardSymbol& symbol : card.symbols)
+        json.field(symbol.symbol, symbol.meaning);
+    json.end_object();
+    json.key("values").begin_array();
+    for (const quantity::WorkingValue& value : working.values)
+        working_value(json, value);
+    json.end_array();
+    json.key("result");
+    working_value(json, working.result);
+    json.field("note", working.note)
+        .field("validity", card.validity)
+        .field("rounding", card.rounding)
+        .field("source", card.source)
+        .field("evidence", base::evidence_words(card.evidence))
+        .end_object();
+}
+
+/// Each source once, in the order met.
+void sources_json(JsonWriter& json, const std::vector<const base::FormulaCard*>& cards) {
+    std::vector<std::string_view> seen;
+    json.key("sources").begin_array();
+    for (const base::FormulaCard* card : cards) {
+        if (std::find(seen.begin(), seen.end(), card->source) != seen.end())
+            continue;
+        seen.emplace_back(card->source);
+        json.text(card->source);
+    }
+    json.end_array();
+}
+
+void calculation_json(JsonWriter& json, const Calculation& calculation) {
+    json.begin_object().field("calc", calculation.name).field("title", calculation.title);
+    json.key("in").begin_array();
+    for (const InputSpec& input : calculation.inputs) {
+        json.begin_object()
+            .field("name", input.name)
+            .field("kind", kind_hint(input.kind))
+            .field("required", input.required)
+            .field("meaning", input.meaning);
+        if (*input.choices != '\0')
+            json.field("choices", input.choices);
+        json.end_object();
+    }
+    json.end_array().key("out").begin_array();
+    for (const OutputSpec& output : calculation.outputs)
+        json.begin_object()
+            .field("name", output.name)
+            .field("unit", output.unit)
+            .field("meaning", output.meaning)
+            .end_object();
+    json.end_array();
+    sources_json(json, {calculation.cards.begin(), calculation.cards.end()});
+    json.end_object();
+}
+
+} // namespace
+
+std::string answer_json(std::string_view name, const Answer& answer) {
+    JsonWriter json;
+    json.begin_object().field("calc", name).key("out").begin_object();
+    for (const Figure& figure : answer.figures) {
+        json.key(figure.name).begin_object();
+        value_fields(json, figure.value);
+        json.end_object();
+    }
+    json.end_object().key("working").begin_array();
+    std::vector<const base::FormulaCard*> cards;
+    for (const Working& working : answer.workings) {
+        working_json(json, working);
+        cards.push_back(working.card);
+    }
+    json.end_array();
+    sources_json(json, cards);
+    json.end_object();
+    return json.take();
+}
+
+std::string refusal_json(const base::Refusal& refusal) {
+    JsonWriter json;
+    json.begin_object().key("error").begin_object();
+    json.field("field", refusal.field).field("reason", refusal.reason);
+    if (!refusal.detail.empty())
+        json.field("detail", refusal.detail);
+    json.end_object().end_object();
+    return json.take();
+}
+
+std::string list_json() {
+    JsonWriter json(2);
+    json.begin_array();
+    for (const Calculation* calculation : all())
+        calculation_json(json, *calculation);
+    json.end_array();
+    return json.take();
+}
+
+} // namespace treadle::calc

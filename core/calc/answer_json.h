@@ -1,0 +1,21 @@
+// Answers and the list of calculations as JSON text. Values are written unrounded, in kN, mm, mm2,
+// MPa, deg, kg, kg/m, J, and "" for plain numbers.
+
+#pragma once
+
+#include "base/result.h"
+#include "calc/calculation.h"
+
+#include <string>
+#include <string_view>
+
+namespace treadle::calc {
+
+/// One line: {"calc":…,"out":{…},"working":[…],"sources":[…]}
+[[nodiscard]] std::string answer_json(std::string_view name, const Answer& answer);
+/// One line: {"error":{"field":…,"reason":…}}, with "detail" when there is one.
+[[nodiscard]] std::string refusal_json(const base::Refusal& refusal);
+/// Every calculation with inputs, units, outputs and sources.
+[[nodiscard]] std::string list_json();
+
+} // namespace treadle::calc

@@ -1,0 +1,137 @@
+#include "calc/answer_builder.h"
+#include "calc/calculations.h"
+#include "calc/reader.h"
+#include "process/blank.h"
+#include "process/cards.h"
+#include "process/input_check.h"
+
+namespace treadle::calc {
+
+namespace {
+
+using base::Result;
+
+constexpr const char* k_methods = "din6935|handbook-soft|handbook-medium|handbook-hard";
+
+/// A K given goes before; without one the method, DIN 6935 when none is named.
+process::BlankRule rule(Reader& in) {
+    process::BlankRule out;
+    if (in.has("k")) {
+        in.refuse_if_given("method", "Give k or a method, not both.");
+        out.method = process::BlankMethod::k_factor;
+        out.k_factor = in.ratio("k");
+        return out;
+    }
+    switch (in.choice("method")) {
+    case 1:
+        out.method = process::BlankMethod::handbook_soft;
+        break;
+    case 2:
+        out.method = process::BlankMethod::handbook_medium;
+        break;
+    case 3:
+        out.method = process::BlankMethod::handbook_hard;
+        break;
+    default:
+        break;
+    }
+    return out;
+}
+
+constexpr InputSpec k_bend_inputs[] = {
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"radius", InputKind::length, true, "inside radius"},
+    {"angle", InputKind::angle, true, "turned through"},
+    {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
+    {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
+};
+constexpr OutputSpec k_bend_outputs[] = {
+    {"allowance", "mm", "length of metal in the bend"},
+    {"deduction", "mm", "taken off the sum of the outside legs"},
+    {"setback", "mm", "outside setback"},
+    {"k", "", "neutral line from the inside over thickness"},
+};
+constexpr const base::FormulaCard* k_bend_cards[] = {&process::k_bend_allowance_din_card,
+                                                     &process::k_bend_allowance_given_card,
+                                                     &process::k_bend_allowance_handbook_card,
+                                                     &process::k_bend_deduction_din_card,
+                                                     &process::k_bend_deduction_card,
+                                                     &process::k_outside_setback_card};
+
+/// The three share every step: each answers with all of them, so that none is worked out apart.
+Result<Answer> answer_bend(Reader& in) {
+    const process::SharpBend bend{in.length("thickness"), in.length("radius"), in.angle("angle")};
+    const process::BlankRule how = rule(in);
+    if (in.failed())
+        return in.refusal();
+    const auto figures = process::bend_figures(bend, how);
+    if (!figures.ok())
+        return figures.refusal();
+    return AnswerBuilder()
+        .add("allowance", process::allowance_working(bend, how))
+        .add("deduction", process::deduction_working(bend, how))
+        .add("setback", process::setback_working(bend, how))
+        .figure("k", quantity::Number{figures->k, 4})
+        .finish();
+}
+
+constexpr InputSpec k_blank_inputs[] = {
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"legs", InputKind::length_list, true, "outside legs, one more than bends"},
+    {"bends", InputKind::bends, true, "angle turned through and inside radius of each"},
+    {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
+    {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
+};
+constexpr OutputSpec k_blank_outputs[] = {{"blank", "mm", "flat length, not rounded"}};
+constexpr const base::FormulaCard* k_blank_cards[] = {&process::k_blank_length_card,
+                                                      &process::k_bend_deduction_din_card,
+                                                      &process::k_bend_deduction_card};
+
+Result<Answer> answer_blank(Reader& in) {
+    const Length thickness = in.length("thickness");
+    process::BentPart part;
+    part.outside_legs = in.lengths("legs");
+    for (const Reader::Bend& bend : in.bends("bends"))
+        part.bends.push_back({thickness, bend.radius, bend.angle});
+    const process::BlankRule how = rule(in);
+    if (in.failed())
+        return in.refusal();
+    process::InputCheck check; // the thickness belongs to the part here, not to one bend
+    check.length(thickness, "thickness");
+    if (check.failed())
+        return check.refusal();
+    AnswerBuilder answer;
+    answer.add("blank", process::blank_working(part, how));
+    for (const process::SharpBend& bend : part.bends)
+        answer.show(process::deduction_working(bend, how));
+    return answer.finish();
+}
+
+} // namespace
+
+const Calculation k_bend_allowance{"bend.allowance",
+                                   "Length of metal in a bend",
+                                   k_bend_inputs,
+                                   k_bend_outputs,
+                                   k_bend_cards,
+                                   answer_bend};
+const Calculation k_bend_deduction{"bend.deduction",
+                                   "What a bend takes off the outside legs",
+                                   k_bend_inputs,
+                                   k_bend_outputs,
+                                   k_bend_cards,
+                                   answer_bend};
+const Calculation k_bend_setback{"bend.setback",
+                                 "Outside setback of a bend",
+                                 k_bend_inputs,
+                                 k_bend_outputs,
+                                 k_bend_cards,
+                                 answer_bend};
+const Calculation k_bend_blank{"bend.blank",
+                               "Flat length of a bent part",
+                               k_blank_inputs,
+                               k_blank_outputs,
+                               k_blank_cards,
+                               answer_blank};
+
+} // namespace treadle::calc

@@ -1,0 +1,76 @@
+#include "calc/calculation.h"
+
+#include "calc/calculations.h"
+#include "calc/reader.h"
+
+namespace treadle::calc {
+
+const char* kind_hint(InputKind kind) {
+    switch (kind) {
+    case InputKind::length:
+        return "length with unit";
+    case InputKind::length_list:
+        return "list of lengths with units";
+    case InputKind::force:
+        return "force with unit";
+    case InputKind::stress:
+        return "stress with unit";
+    case InputKind::angle:
+        return "degrees";
+    case InputKind::ratio:
+        return "number";
+    case InputKind::word:
+        return "word";
+    case InputKind::material:
+        return "grade";
+    case InputKind::section:
+        return "designation, or an object of shape and sizes";
+    case InputKind::bends:
+        return "list of objects of angle and radius";
+    }
+    return "";
+}
+
+namespace {
+
+constexpr const Calculation* k_all[] = {
+    &k_punch_force,
+    &k_punch_smallest,
+    &k_punch_largest,
+    &k_punch_die,
+    &k_shear_flat,
+    &k_shear_bar,
+    &k_shear_angle,
+    &k_notch_force,
+    &k_bend_force,
+    &k_bend_opening,
+    &k_bend_radius,
+    &k_bend_least_leg,
+    &k_bend_least_radius,
+    &k_bend_allowance,
+    &k_bend_deduction,
+    &k_bend_setback,
+    &k_bend_blank,
+    &k_section_weight,
+};
+
+} // namespace
+
+std::span<const Calculation* const> all() { return k_all; }
+
+base::Result<Answer> run(std::string_view name, const Input& in, const Tables& tables) {
+    for (const Calculation* calculation : all()) {
+        if (name != calculation->name)
+            continue;
+        const Input::Object* object = in.object();
+        if (object == nullptr)
+            return base::Refusal{"in", "The inputs must be an object of names and values.", ""};
+        Reader reader(*object, calculation->inputs, tables);
+        if (reader.failed())
+            return reader.refusal();
+        return calculation->answer(reader);
+    }
+    return base::Refusal{"calc", "There is no calculation of this name.", "see the list of them"};
+}
+
+} // namespace treadle::calc

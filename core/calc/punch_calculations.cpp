@@ -1,0 +1,172 @@
+#include "calc/answer_builder.h"
+#include "calc/calculations.h"
+#include "calc/reader.h"
+#include "process/cards.h"
+#include "process/die_clearance.h"
+#include "process/input_check.h"
+#include "process/punch.h"
+
+namespace treadle::calc {
+
+namespace {
+
+using base::Result;
+
+// In the order of geometry::HoleShape.
+constexpr const char* k_shapes = "round|square|rectangle|obround|hexagon|perimeter";
+
+constexpr InputSpec k_force_inputs[] = {
+    {"shape", InputKind::word, true, "shape of the hole", k_shapes},
+    {"size", InputKind::length, true, "diameter, side, width, across flats, or the perimeter"},
+    {"size2", InputKind::length, false, "other side of a rectangle, overall length of an obround"},
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts"},
+    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"penetration", InputKind::ratio, false, "share of the thickness to fracture, for the work"},
+};
+constexpr OutputSpec k_force_outputs[] = {
+    {"force", "kN", "force of the stroke"},
+    {"stripping", "kN", "force to strip the stock"},
+    {"work", "J", "work of the stroke"},
+};
+constexpr const base::FormulaCard* k_force_cards[] = {
+    &process::k_punch_force_card, &process::k_punch_stripping_card, &process::k_punch_work_card};
+
+geometry::HoleOutline hole(Reader& in) {
+    geometry::HoleOutline out;
+    const int shape = in.choice("shape");
+    if (shape < 0)
+        return out;
+    out.shape = static_cast<geometry::HoleShape>(shape);
+    out.size = in.length("size");
+    const bool two =
+        out.shape == geometry::HoleShape::rectangle || out.shape == geometry::HoleShape::obround;
+    if (two)
+        in.require("size2");
+    else
+        in.refuse_if_given("size2", "This shape has one size only.");
+    out.size2 = in.length("size2");
+    return out;
+}
+
+Result<Answer> answer_force(Reader& in) {
+    process::PunchCut cut;
+    cut.hole = hole(in);
+    cut.thickness = in.length("thickness");
+    const StrengthUsed strength = in.shear_strength(cut.thickness, "thickness");
+    cut.shear_strength = strength.value;
+    const double penetration =
+        in.has("penetration") ? in.ratio("penetration") : process::k_deepest_penetration;
+    if (in.failed())
+        return in.refusal();
+    return AnswerBuilder()
+        .add("force", process::punch_force_working(cut), strength.note)
+        .add("stripping", process::stripping_working(cut))
+        .add("work", process::punch_work_working(cut, penetration))
+        .finish();
+}
+
+constexpr InputSpec k_smallest_inputs[] = {
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts"},
+    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"punch_strength",
+     InputKind::stress,
+     false,
+     "mean compressive stress allowed in the punch; 180 ksi when not given"},
+};
+constexpr OutputSpec k_size_outputs[] = {{"size", "mm", "diameter of a round hole"}};
+constexpr const base::FormulaCard* k_smallest_cards[] = {&process::k_punch_smallest_card};
+constexpr const base::FormulaCard* k_largest_cards[] = {&process::k_punch_largest_card};
+
+Result<Answer> answer_smallest(Reader& in) {
+    process::SmallestHole question;
+    question.thickness = in.length("thickness");
+    const StrengthUsed strength = in.shear_strength(question.thickness, "thickness");
+    question.shear_strength = strength.value;
+    const bool given = in.has("punch_strength");
+    question.punch_strength = given ? in.stress("punch_strength") : process::k_punch_stress_limit;
+    if (in.failed())
+        return in.refusal();
+    const char* limit = given ? "" : " Punch stress limit 180 ksi: common practice, no source.";
+    return AnswerBuilder()
+        .add("size", process::smallest_hole_working(question), strength.note + limit)
+        .finish();
+}
+
+constexpr InputSpec k_largest_inputs[] = {
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts"},
+    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"capacity", InputKind::force, true, "force on offer"},
+};
+
+Result<Answer> answer_largest(Reader& in) {
+    process::LargestHole question;
+    question.thickness = in.length("thickness");
+    const StrengthUsed strength = in.shear_strength(question.thickness, "thickness");
+    question.shear_strength = strength.value;
+    question.capacity = in.force("capacity");
+    if (in.failed())
+        return in.refusal();
+    return AnswerBuilder()
+        .add("size", process::largest_hole_working(question), strength.note)
+        .finish();
+}
+
+constexpr InputSpec k_die_inputs[] = {
+    {"size", InputKind::length, true, "size of the punch"},
+    {"thickness", InputKind::length, true, "thickness of the metal"},
+    {"material", InputKind::material, false, "grade; harder metal takes more"},
+};
+constexpr OutputSpec k_die_outputs[] = {
+    {"clearance_total", "mm", "die opening less punch"},
+    {"clearance_per_side", "mm", "half of it"},
+    {"die_size", "mm", "die opening"},
+};
+constexpr const base::FormulaCard* k_die_cards[] = {&process::k_die_clearance_card};
+
+Result<Answer> answer_die(Reader& in) {
+    const Length size = in.length("size");
+    const Length thickness = in.length("thickness");
+    const Grade* grade = in.material();
+    if (in.failed())
+        return in.refusal();
+    process::InputCheck check;
+    check.length(size, "size");
+    if (check.failed())
+        return check.refusal();
+    const auto clearance = process::die_clearance(thickness, grade);
+    if (!clearance.ok())
+        return clearance.refusal();
+    return AnswerBuilder()
+        .add("clearance_total", process::die_clearance_working(thickness, grade))
+        .figure("clearance_per_side", clearance->per_side)
+        .figure("die_size", size + clearance->total)
+        .finish();
+}
+
+} // namespace
+
+const Calculation k_punch_force{"punch.force",
+                                "Force, stripping force and work to punch a hole",
+                                k_force_inputs,
+                                k_force_outputs,
+                                k_force_cards,
+                                answer_force};
+const Calculation k_punch_smallest{"punch.smallest",
+                                   "Smallest round hole that its punch stands",
+                                   k_smallest_inputs,
+                                   k_size_outputs,
+                                   k_smallest_cards,
+                                   answer_smallest};
+const Calculation k_punch_largest{"punch.largest",
+                                  "Largest round hole for a force",
+                                  k_largest_inputs,
+                                  k_size_outputs,
+                                  k_largest_cards,
+                                  answer_largest};
+const Calculation k_punch_die{
+    "punch.die", "Usual die for a punch", k_die_inputs, k_die_outputs, k_die_cards, answer_die};
+
+} // namespace treadle::calc

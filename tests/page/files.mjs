@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { give_file, open, ready, root, said, test, until } from './harness.mjs';
 import { accept_notice, open_file, save_file } from './words.mjs';
 
-const demo = () => readFileSync(join(root, 'assets', 'demo', 'job-inch.json'), 'utf8');
+const demo = () => readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 'utf8');
 
 const bad_files = [
   { name: 'not JSON', text: () => 'this is no job', says: /not.*json|cannot be read/i },

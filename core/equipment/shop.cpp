@@ -25,7 +25,8 @@ constexpr Length k_largest_stripper_gap = inches(0.25);
 Fault force_fault(const std::optional<Force>& force) {
     if (!force || (*force > Force{} && is_finite(*force)))
         return std::nullopt;
-    return base::Refusal{"force", "has to be above zero", "leave it empty when it is not known"};
+    return base::Refusal{
+        "force", "This has to be above zero.", "leave it empty when it is not known"};
 }
 
 /// What is not known stays empty; what is given has to be a size.
@@ -36,7 +37,7 @@ Fault known_size_fault(const std::optional<Length>& value, const char* field) {
 Fault angle_fault(Angle value, Angle below, const char* field, const char* range) {
     if (value >= Angle{} && value < below)
         return std::nullopt;
-    return base::Refusal{field, "the angle is out of range", range};
+    return base::Refusal{field, "The angle is out of range.", range};
 }
 
 Fault rated_fault(const RatedSize& rated, StationKind kind) {
@@ -54,7 +55,7 @@ Fault rated_fault(const RatedSize& rated, StationKind kind) {
         return size_fault(rated.width, "width");
     }
     if (kind == StationKind::bar_shear && rated.round == Length{} && rated.square == Length{})
-        return base::Refusal{"round", "a bar shear is rated in round or square bar", ""};
+        return base::Refusal{"round", "A bar shear is rated in round or square bar.", ""};
     return std::nullopt;
 }
 
@@ -62,7 +63,8 @@ Fault station_sizes(const Station& station) {
     if (auto fault = force_fault(station.force))
         return fault;
     if (station.base && (!(station.base->value > Stress{}) || !is_finite(station.base->value)))
-        return base::Refusal{"base", "has to be above zero", "leave it empty when it is not known"};
+        return base::Refusal{
+            "base", "This has to be above zero.", "leave it empty when it is not known"};
     for (std::size_t i = 0; i < station.rated.size(); ++i)
         if (auto fault = rated_fault(station.rated[i], station.kind))
             return inside("rated", i, *fault);
@@ -98,9 +100,9 @@ Fault station_fault(const Station& station, const Machine& machine) {
     }
     for (std::size_t i = 0; i < station.excludes.size(); ++i) {
         if (station.excludes[i] == station.id)
-            return base::Refusal{item("excludes", i), "a station cannot exclude itself", ""};
+            return base::Refusal{item("excludes", i), "A station cannot exclude itself.", ""};
         if (find_station(machine, station.excludes[i]) == nullptr)
-            return base::Refusal{item("excludes", i), "no station has this id", ""};
+            return base::Refusal{item("excludes", i), "No station has this id.", ""};
     }
     return std::nullopt;
 }
@@ -112,7 +114,7 @@ Fault attachment_fault(const Attachment& attachment, const Machine& machine) {
         return fault;
     for (std::size_t i = 0; i < attachment.stations.size(); ++i)
         if (find_station(machine, attachment.stations[i]) == nullptr)
-            return base::Refusal{item("stations", i), "no station has this id", ""};
+            return base::Refusal{item("stations", i), "No station has this id.", ""};
     if (auto fault = force_fault(attachment.force))
         return fault;
     if (auto fault = known_size_fault(attachment.length, "length"))
@@ -122,7 +124,8 @@ Fault attachment_fault(const Attachment& attachment, const Machine& machine) {
     if (auto fault = known_size_fault(attachment.largest_thickness, "largest_thickness"))
         return fault;
     if (attachment.vee_included && *attachment.vee_included == Angle{})
-        return base::Refusal{"vee_included", "the angle is out of range", "above 0, below 180 deg"};
+        return base::Refusal{
+            "vee_included", "The angle is out of range.", "above 0, below 180 deg"};
     if (attachment.vee_included)
         if (auto fault = angle_fault(
                 *attachment.vee_included, degrees(180.0), "vee_included", "above 0, below 180 deg"))
@@ -137,7 +140,7 @@ Fault machine_fault(const Machine& machine) {
         return fault;
     // One set for both: a plan names stations and attachments by id alone.
     std::set<std::string_view> ids;
-    const base::Refusal taken{"id", "something else on the machine has the same id", ""};
+    const base::Refusal taken{"id", "Something else on the machine has the same id.", ""};
     for (std::size_t i = 0; i < machine.stations.size(); ++i) {
         if (auto fault = station_fault(machine.stations[i], machine))
             return inside("stations", i, *fault);
@@ -223,16 +226,17 @@ Fault bar_fault(const StockBar& bar) {
 
 Fault rules_fault(const HouseRules& rules) {
     if (!(rules.least_margin >= 0.0 && rules.least_margin < 1.0))
-        return base::Refusal{"least_margin", "is out of range", "0 to below 100 %"};
+        return base::Refusal{"least_margin", "This is out of range.", "0 to below 100 %"};
     // The neutral line lies inside the metal, so K is a share of the thickness.
     if (!(rules.blank_k >= 0.0 && rules.blank_k < 1.0))
-        return base::Refusal{"blank_k", "is out of range", "0 (not measured) to below 1"};
+        return base::Refusal{"blank_k", "This is out of range.", "0 (not measured) to below 1"};
     if (auto fault = quantity::denominator_fault(rules.blank_denominator, "blank_denominator"))
         return fault;
     if (auto fault = known_size_fault(rules.stripper_gap, "stripper_gap"))
         return fault;
     if (rules.stripper_gap && *rules.stripper_gap > k_largest_stripper_gap)
-        return base::Refusal{"stripper_gap", "is too wide for fingers", "at most 1/4 in (6.35 mm)"};
+        return base::Refusal{
+            "stripper_gap", "The gap is too wide to keep fingers out.", "at most 1/4 in (6.35 mm)"};
     return place_fault(rules.notch_overlap, "notch_overlap");
 }
 
@@ -288,6 +292,8 @@ const char* attachment_word(AttachmentKind kind) {
 base::Result<Shop> checked(Shop shop) {
     if (auto fault = shop_fault(shop))
         return *fault;
+    for (StockBar& bar : shop.rack) // sizes its shape does not use are zero
+        bar.section = section::checked(bar.section).value();
     return shop;
 }
 

@@ -6,14 +6,14 @@ namespace treadle::geometry {
 
 base::Result<NotchOutline> checked(NotchOutline notch) {
     if (!(notch.depth > Length{}) || !is_finite(notch.depth))
-        return base::Refusal{"depth", "the depth of a notch has to be above zero", ""};
+        return base::Refusal{"depth", "The depth of a notch has to be above zero.", ""};
     if (notch.shape == NotchShape::rectangle) {
         if (!(notch.width > Length{}) || !is_finite(notch.width))
-            return base::Refusal{"width", "the width of a notch has to be above zero", ""};
+            return base::Refusal{"width", "The width of a notch has to be above zero.", ""};
         return notch;
     }
     if (!(notch.included > Angle{}) || !(notch.included < degrees(180.0)))
-        return base::Refusal{"angle", "the angle of a V notch is out of range", "0 to 180 deg"};
+        return base::Refusal{"angle", "The angle of a V notch is out of range.", "0 to 180 deg"};
     return notch;
 }
 

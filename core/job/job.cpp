@@ -26,7 +26,7 @@ constexpr std::size_t k_most_operations = 500;
 Fault mitre_fault(Angle value, const char* field) {
     if (value > degrees(-90.0) && value < degrees(90.0))
         return std::nullopt;
-    return base::Refusal{field, "a mitre lies between square and lengthwise", "below 90 deg"};
+    return base::Refusal{field, "A mitre lies between square and lengthwise.", "below 90 deg"};
 }
 
 Fault pattern_fault(const HolePattern& at) {
@@ -39,7 +39,7 @@ Fault pattern_fault(const HolePattern& at) {
     if (auto fault = count_fault(at.rows, 1, k_most_holes, "rows"))
         return fault;
     if (at.rows > k_most_holes / at.columns)
-        return base::Refusal{"rows", "too many holes in one pattern", "at most 10000"};
+        return base::Refusal{"rows", "There are too many holes in one pattern.", "at most 10000"};
     // A pitch that no second hole uses may stay empty.
     if (auto fault = at.columns > 1 ? size_fault(at.column_pitch, "column_pitch")
                                     : place_fault(at.column_pitch, "column_pitch"))
@@ -77,7 +77,7 @@ struct OperationCheck {
     Fault operator()(const Notch& notch) const {
         const bool vee = notch.shape == geometry::NotchShape::vee;
         if (vee && at_corner(notch.edge))
-            return base::Refusal{"edge", "a V notch goes in from an edge, not from a corner", ""};
+            return base::Refusal{"edge", "A V notch goes in from an edge, not from a corner.", ""};
         if (!at_corner(notch.edge))
             if (auto fault = place_fault(notch.at, "at"))
                 return fault;
@@ -86,12 +86,13 @@ struct OperationCheck {
         if (auto fault = size_fault(notch.depth, "depth"))
             return fault;
         if (vee && !(notch.included > Angle{} && notch.included < degrees(180.0)))
-            return base::Refusal{"included", "the angle is out of range", "above 0, below 180 deg"};
+            return base::Refusal{
+                "included", "The angle is out of range.", "above 0, below 180 deg"};
         return std::nullopt;
     }
     Fault operator()(const Bend& bend) const {
         if (!(bend.angle > Angle{} && bend.angle < degrees(180.0)))
-            return base::Refusal{"angle", "the angle is out of range", "above 0, below 180 deg"};
+            return base::Refusal{"angle", "The angle is out of range.", "above 0, below 180 deg"};
         return place_fault(bend.radius, "radius");
     }
     Fault operator()(const Saddle& saddle) const {
@@ -120,10 +121,10 @@ Fault length_faults(const Part& part, int bends) {
     if (bends == 0 && part.legs.empty())
         return size_fault(part.length, "length");
     if (bends == 0)
-        return base::Refusal{"legs", "a part without bends has no legs", ""};
+        return base::Refusal{"legs", "A part without bends has no legs.", ""};
     if (part.legs.size() != static_cast<std::size_t>(bends) + 1)
         return base::Refusal{"legs",
-                             "a bent part has one leg more than it has bends",
+                             "A bent part has one leg more than it has bends.",
                              std::to_string(bends + 1) + " legs"};
     for (std::size_t i = 0; i < part.legs.size(); ++i)
         if (auto fault = size_fault(part.legs[i], "")) {
@@ -135,7 +136,8 @@ Fault length_faults(const Part& part, int bends) {
 
 Fault operation_faults(const Part& part, int bends) {
     if (part.operations.size() > k_most_operations)
-        return base::Refusal{"operations", "too many operations on one part", "at most 500"};
+        return base::Refusal{
+            "operations", "There are too many operations on one part.", "at most 500"};
     int holes = 0;
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const Operation& operation = part.operations[i];
@@ -145,7 +147,7 @@ Fault operation_faults(const Part& part, int bends) {
             holes += hole_count(punch->at);
         if (holes > k_most_holes)
             return base::Refusal{
-                item("operations", i), "too many holes in one part", "at most 10000"};
+                item("operations", i), "There are too many holes in one part.", "at most 10000"};
     }
     return std::nullopt;
 }
@@ -164,8 +166,9 @@ Fault part_fault(const Part& part) {
     if (auto fault = count_fault(part.count, 1, k_most_pieces, "count"))
         return fault;
     if (!(part.certified_tensile >= Stress{}) || !is_finite(part.certified_tensile))
-        return base::Refusal{
-            "certified_tensile", "cannot be below zero", "leave it empty if unread"};
+        return base::Refusal{"certified_tensile",
+                             "The strength on a certificate cannot be below zero.",
+                             "leave it empty if unread"};
     return operation_faults(part, bends);
 }
 
@@ -176,7 +179,7 @@ Fault grade_faults(const std::vector<Grade>& grades) {
         if (!sound)
             return inside("own_grades", i, sound.refusal());
         if (!ids.insert(grades[i].id).second)
-            return inside("own_grades", i, {"id", "another grade has the same id", ""});
+            return inside("own_grades", i, {"id", "Another grade has the same id.", ""});
     }
     return std::nullopt;
 }
@@ -185,13 +188,13 @@ Fault parts_faults(const std::vector<PartRef>& parts) {
     std::set<std::string_view> ids;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         if (parts[i] == nullptr)
-            return base::Refusal{item("parts", i), "is empty", ""};
+            return base::Refusal{item("parts", i), "The part is empty.", ""};
         if (auto fault = text_fault(parts[i]->id, "id", Presence::required))
             return inside("parts", i, *fault);
         if (auto fault = part_fault(*parts[i]))
             return inside("parts", i, *fault);
         if (!ids.insert(parts[i]->id).second)
-            return inside("parts", i, {"id", "another part has the same id", ""});
+            return inside("parts", i, {"id", "Another part has the same id.", ""});
     }
     return std::nullopt;
 }
@@ -227,6 +230,7 @@ int hole_count(const HolePattern& pattern) { return pattern.columns * pattern.ro
 base::Result<Part> checked(Part part) {
     if (auto fault = part_fault(part))
         return *fault;
+    part.section = section::checked(part.section).value(); // sizes its shape does not use are zero
     return part;
 }
 

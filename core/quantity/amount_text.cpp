@@ -46,7 +46,7 @@ base::Result<std::string> plain_text(std::string_view text, std::string_view fie
         return base::Refusal{std::string(field), reason, detail};
     };
     if (text.size() > k_most_bytes)
-        return refuse("too long for a figure", "at most 64 characters");
+        return refuse("This is too long for a figure.", "at most 64 characters");
     std::string out;
     for (std::size_t at = 0; at < text.size();) {
         const char c = text[at];
@@ -63,12 +63,12 @@ base::Result<std::string> plain_text(std::string_view text, std::string_view fie
             out += s->plain;
             at += s->typed.size();
         } else {
-            return refuse("holds a character that belongs to no figure", "");
+            return refuse("This holds a character that belongs to no figure.", "");
         }
     }
     out = base::to_lower_ascii(out);
     if (base::trim(out).empty())
-        return refuse("is empty", "");
+        return refuse("Nothing is entered.", "");
     return std::string(base::trim(out));
 }
 
@@ -126,7 +126,7 @@ bool AmountReader::comma_groups_thousands(std::size_t from, std::size_t comma) c
 
 std::optional<Amount> AmountReader::take_plain() {
     if (!at_number()) {
-        fault_ = "no number where one is expected";
+        fault_ = "There is no number where one is expected.";
         return std::nullopt;
     }
     const std::size_t from = at_;
@@ -139,14 +139,14 @@ std::optional<Amount> AmountReader::take_plain() {
             continue;
         }
         if (peek() == ',' && comma_groups_thousands(from, at_)) {
-            fault_ = "the comma can mean thousands or decimals";
+            fault_ = "The comma can mean thousands or decimals.";
             return std::nullopt;
         }
         digits += '.';
         amount.whole = false;
     }
     if (peek() == ',' || peek() == '.') {
-        fault_ = "more than one decimal point or comma";
+        fault_ = "There is more than one decimal point or comma.";
         return std::nullopt;
     }
     // An exponent only where a digit follows: otherwise the letter starts a unit.
@@ -162,7 +162,7 @@ std::optional<Amount> AmountReader::take_plain() {
     }
     const std::optional<double> value = base::read_number(digits);
     if (!value) {
-        fault_ = "the number is too large";
+        fault_ = "The number is too large.";
         return std::nullopt;
     }
     amount.value = *value;
@@ -175,11 +175,11 @@ std::optional<Amount> AmountReader::take_fraction_after(Amount top) {
     if (!bottom)
         return std::nullopt;
     if (!top.whole || !bottom->whole) {
-        fault_ = "a fraction is written with whole numbers";
+        fault_ = "A fraction is written with whole numbers.";
         return std::nullopt;
     }
     if (bottom->value == 0.0) {
-        fault_ = "the bottom number of a fraction cannot be zero";
+        fault_ = "The bottom number of a fraction cannot be zero.";
         return std::nullopt;
     }
     return Amount{top.value / bottom->value, false, true};
@@ -205,7 +205,7 @@ std::optional<Amount> AmountReader::take_amount() {
             if (!part)
                 return std::nullopt;
             if (part->value >= 1.0) {
-                fault_ = "the fraction beside a whole number has to be below 1";
+                fault_ = "The fraction beside a whole number has to be below 1.";
                 return std::nullopt;
             }
             return Amount{first->value + part->value, false, true};

@@ -51,7 +51,7 @@ private:
 
     std::string_view text_;
     std::size_t at_ = 0;
-    const char* fault_ = "no number found";
+    const char* fault_ = "There is no number.";
 };
 
 } // namespace treadle::quantity

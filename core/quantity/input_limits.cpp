@@ -20,17 +20,17 @@ std::size_t character_count(std::string_view text) {
 
 Fault size_fault(Length value, const char* field) {
     if (!(value > Length{}) || !is_finite(value))
-        return base::Refusal{field, "has to be above zero", k_below_limit};
+        return base::Refusal{field, "This has to be above zero.", k_below_limit};
     if (!(value < k_longest_length))
-        return base::Refusal{field, "is too long", k_below_limit};
+        return base::Refusal{field, "This is too long.", k_below_limit};
     return std::nullopt;
 }
 
 Fault place_fault(Length value, const char* field) {
     if (!(value >= Length{}) || !is_finite(value))
-        return base::Refusal{field, "cannot be below zero", ""};
+        return base::Refusal{field, "This cannot be below zero.", ""};
     if (!(value < k_longest_length))
-        return base::Refusal{field, "is too far", "below 100 m (328 ft)"};
+        return base::Refusal{field, "This is too far.", "below 100 m (328 ft)"};
     return std::nullopt;
 }
 
@@ -38,24 +38,24 @@ Fault count_fault(int value, int least, int most, const char* field) {
     if (value >= least && value <= most)
         return std::nullopt;
     return base::Refusal{
-        field, "is out of range", std::to_string(least) + " to " + std::to_string(most)};
+        field, "This is out of range.", std::to_string(least) + " to " + std::to_string(most)};
 }
 
 Fault denominator_fault(int value, const char* field) {
     for (const int known : {2, 4, 8, 16, 32, 64})
         if (value == known)
             return std::nullopt;
-    return base::Refusal{field, "is no fraction of an inch in use", "2, 4, 8, 16, 32 or 64"};
+    return base::Refusal{field, "This is no fraction of an inch in use.", "2, 4, 8, 16, 32 or 64"};
 }
 
 Fault text_fault(std::string_view text, const char* field, Presence presence, std::size_t most) {
     if (presence == Presence::required && base::trim(text).empty())
-        return base::Refusal{field, "is missing", ""};
+        return base::Refusal{field, "This is missing.", ""};
     if (character_count(text) > most)
         return base::Refusal{
-            field, "is too long", "at most " + std::to_string(most) + " characters"};
+            field, "This is too long.", "at most " + std::to_string(most) + " characters"};
     if (!base::is_clean_text(text))
-        return base::Refusal{field, "holds characters that cannot be shown", ""};
+        return base::Refusal{field, "This holds characters that cannot be shown.", ""};
     return std::nullopt;
 }
 

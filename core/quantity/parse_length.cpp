@@ -62,11 +62,11 @@ public:
         const Unit unit = take_unit(reader_);
         reader_.skip_blanks();
         if (unit == Unit::unknown)
-            return refuse("the unit is not one of length", "mm, cm, m, in, ft, ' or \"");
+            return refuse("The unit is not one of length.", "mm, cm, m, in, ft, ' or \"");
         if (unit == Unit::foot && !reader_.at_end())
             return inches_after_feet(*first);
         if (!reader_.at_end())
-            return refuse("something follows that does not belong to a length", k_examples);
+            return refuse("Something follows that does not belong to a length.", k_examples);
         return unit == Unit::none ? without_unit(*first) : in_unit(first->value, unit);
     }
 
@@ -99,18 +99,18 @@ private:
             break;
         }
         if (!is_finite(length))
-            return refuse("the number is too large", "");
+            return refuse("The number is too large.", "");
         return length;
     }
 
     [[nodiscard]] base::Result<Length> without_unit(const Amount& amount) const {
         if (!bare_)
-            return refuse("the unit is missing", "add in or mm");
+            return refuse("The unit is missing.", "add in or mm");
         if (*bare_ == UnitSystem::inch)
             return in_unit(amount.value, Unit::inch);
         // Nobody writes sixteenths of a millimetre: an inch fraction typed in a metric shop.
         if (amount.fraction)
-            return refuse("a fraction needs its unit here", "add in, or write a decimal in mm");
+            return refuse("A fraction needs its unit here.", "add in, or write a decimal in mm");
         return in_unit(amount.value, Unit::millimetre);
     }
 
@@ -124,16 +124,18 @@ private:
         const Unit unit = take_unit(reader_);
         reader_.skip_blanks();
         if (!reader_.at_end() || (unit != Unit::none && unit != Unit::inch) || !feet.whole)
-            return refuse("more than one number, and not feet and inches", k_examples);
+            return refuse("There is more than one number, and they are not feet and inches.",
+                          k_examples);
         if (rest->whole) {
             const std::string a = base::write_number(feet.value);
             const std::string b = base::write_number(rest->value);
-            return refuse("can be read as " + a + " ft " + b + " in or as " + a + " in and " + b +
-                              " parts of an inch with the lower number left out",
+            return refuse("This can be read as " + a + " ft " + b + " in or as " + a + " in and " +
+                              b + " parts of an inch with the lower number left out.",
                           "write " + a + "' " + b + "\" or for example " + a + "-" + b + "/16");
         }
         if (!dashed || !rest->fraction)
-            return refuse("more than one number, and not feet and inches", k_examples);
+            return refuse("There is more than one number, and they are not feet and inches.",
+                          k_examples);
         return feet_and_inches(feet.value, rest->value);
     }
 
@@ -146,15 +148,15 @@ private:
         const Unit unit = take_unit(reader_);
         reader_.skip_blanks();
         if ((unit != Unit::none && unit != Unit::inch) || !reader_.at_end())
-            return refuse("only inches can follow feet", k_examples);
+            return refuse("Only inches can follow feet.", k_examples);
         if (!feet.whole)
-            return refuse("feet have to be a whole number when inches follow", k_examples);
+            return refuse("Feet have to be a whole number when inches follow.", k_examples);
         return feet_and_inches(feet.value, rest->value);
     }
 
     [[nodiscard]] base::Result<Length> feet_and_inches(double whole_feet, double inch_part) const {
         if (!(inch_part < 12.0))
-            return refuse("inches beside feet have to be below 12", k_examples);
+            return refuse("Inches beside feet have to be below 12.", k_examples);
         return in_unit(whole_feet * 12.0 + inch_part, Unit::inch);
     }
 

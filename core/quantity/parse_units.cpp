@@ -37,7 +37,7 @@ base::Result<Measured> measured(std::string_view text, std::string_view field) {
 template <class Q>
 base::Result<Q> finite(Q value, std::string_view field) {
     if (!is_finite(value))
-        return refuse(field, "the number is too large", "");
+        return refuse(field, "The number is too large.", "");
     return value;
 }
 
@@ -49,7 +49,8 @@ std::string unit_or(const Measured& m, BareUnit bare, const char* in_inch, const
 }
 
 base::Refusal no_such_unit(std::string_view field, const std::string& unit, const char* units) {
-    return refuse(field, unit.empty() ? "the unit is missing" : "the unit does not fit", units);
+    return refuse(
+        field, unit.empty() ? "The unit is missing." : "The unit does not fit here.", units);
 }
 
 } // namespace
@@ -144,7 +145,7 @@ base::Result<double> parse_ratio(std::string_view text, std::string_view field) 
         return m->number;
     if (m->unit == "%")
         return m->number / 100.0;
-    return refuse(field, "a ratio has no unit", "write 0.42, 1/3 or 15 %");
+    return refuse(field, "A ratio has no unit.", "write 0.42, 1/3 or 15 %");
 }
 
 } // namespace treadle::quantity

@@ -115,7 +115,7 @@ TEST_CASE("5-3 is refused and both readings are named") {
 TEST_CASE("a bare number takes the unit of the system, or is refused without one") {
     CHECK(parse_length("35", UnitSystem::metric, "x").value() == millimetres(35.0));
     CHECK(parse_length("35", UnitSystem::inch, "x").value() == inches(35.0));
-    CHECK(refusal_of("35", {}).reason == "the unit is missing");
+    CHECK(refusal_of("35", {}).reason == "The unit is missing.");
     CHECK(parse_length("35 mm", {}, "x").value() == millimetres(35.0));
 }
 

@@ -1,0 +1,192 @@
+#include "equipment/shop.h"
+
+#include <doctest/doctest.h>
+
+#include <limits>
+#include <set>
+#include <string>
+
+using namespace treadle;
+using namespace treadle::equipment;
+
+namespace {
+
+const double k_nan = std::numeric_limits<double>::quiet_NaN();
+
+/// Invented; every list holds something, so that each can be broken.
+Shop sound_shop() {
+    Shop shop;
+    shop.name = "Test shop";
+    Station punch;
+    punch.id = "punch";
+    punch.force = us_tons(40.0);
+    punch.base = material::RatingBase{ksi(65.0)};
+    punch.throat = inches(8.0);
+    punch.holders = {{"standard", inches(1.25), true}};
+    punch.excludes = {"shear"};
+    Station shear;
+    shear.id = "shear";
+    shear.kind = StationKind::flat_shear;
+    shear.rated = {{inches(0.5), inches(8.0), Length{}, Length{}}};
+    shear.largest_mitre = degrees(45.0);
+    Station bars;
+    bars.id = "bars";
+    bars.kind = StationKind::bar_shear;
+    bars.rated = {{Length{}, Length{}, inches(1.0), Length{}}};
+    shop.machine.stations = {punch, shear, bars};
+    Attachment brake;
+    brake.id = "brake";
+    brake.stations = {"punch"};
+    brake.force = us_tons(30.0);
+    brake.length = inches(12.0);
+    shop.machine.attachments = {brake};
+    const geometry::HoleOutline hole{geometry::HoleShape::round, inches(0.5), Length{}};
+    shop.crib.punches = {{hole, 2}};
+    shop.crib.dies = {{hole, 1}};
+    shop.crib.vees = {{inches(2.0), inches(12.0), 1}};
+    shop.crib.brake_punches = {{inches(0.0625), inches(12.0), 1}};
+    shop.crib.saddle_dies = {{inches(1.66), inches(1.66), inches(0.14)}};
+    StockBar bar;
+    bar.section.shape = section::Shape::flat;
+    bar.section.width = inches(6.0);
+    bar.section.thickness = inches(0.375);
+    bar.grade = "A36";
+    bar.length = inches(240.0);
+    shop.rack = {bar};
+    return shop;
+}
+
+template <class Change>
+std::string fault(Change change) {
+    Shop shop = sound_shop();
+    change(shop);
+    const auto result = checked(std::move(shop));
+    if (result.ok())
+        return "none";
+    CHECK_FALSE(result.refusal().reason.empty());
+    return result.refusal().field;
+}
+
+Station& station(Shop& shop, std::size_t i) { return shop.machine.stations[i]; }
+Attachment& brake(Shop& shop) { return shop.machine.attachments[0]; }
+
+} // namespace
+
+TEST_CASE("a sound shop passes, and so does one of which nothing is known") {
+    CHECK(checked(sound_shop()).ok());
+    CHECK(checked(Shop{}).ok());
+    CHECK(fault([](Shop& s) {
+              station(s, 0).force.reset();
+              station(s, 0).base.reset();
+              station(s, 0).throat.reset();
+          }) == "none");
+}
+
+TEST_CASE("stations: sizes that are given have to be sizes") {
+    for (const double bad : {0.0, -1.0, k_nan, std::numeric_limits<double>::infinity()}) {
+        CAPTURE(bad);
+        CHECK(fault([=](Shop& s) { station(s, 1).force = us_tons(bad); }) ==
+              "machine.stations[1].force");
+        CHECK(fault([=](Shop& s) { station(s, 0).throat = inches(bad); }) ==
+              "machine.stations[0].throat");
+        CHECK(fault([=](Shop& s) { station(s, 0).daylight = inches(bad); }) ==
+              "machine.stations[0].daylight");
+        CHECK(fault([=](Shop& s) { station(s, 0).stroke = inches(bad); }) ==
+              "machine.stations[0].stroke");
+        CHECK(fault([=](Shop& s) { station(s, 1).blade = inches(bad); }) ==
+              "machine.stations[1].blade");
+        CHECK(fault([=](Shop& s) { station(s, 0).base = material::RatingBase{ksi(bad)}; }) ==
+              "machine.stations[0].base");
+        CHECK(fault([=](Shop& s) { station(s, 0).holders[0].largest_punch = inches(bad); }) ==
+              "machine.stations[0].holders[0].largest_punch");
+    }
+    CHECK(fault([](Shop& s) { station(s, 1).largest_mitre = degrees(90.0); }) ==
+          "machine.stations[1].largest_mitre");
+    CHECK(fault([](Shop& s) { station(s, 1).least_piece = inches(-1.0); }) ==
+          "machine.stations[1].least_piece");
+    CHECK(fault([](Shop& s) { station(s, 1).least_piece = Length{}; }) == "none");
+}
+
+TEST_CASE("a rated row needs what its station is rated in") {
+    CHECK(fault([](Shop& s) { station(s, 1).rated[0].width = Length{}; }) ==
+          "machine.stations[1].rated[0].width");
+    CHECK(fault([](Shop& s) { station(s, 1).rated[0].thickness = Length{}; }) ==
+          "machine.stations[1].rated[0].thickness");
+    CHECK(fault([](Shop& s) { station(s, 2).rated[0].round = Length{}; }) ==
+          "machine.stations[2].rated[0].round");
+    CHECK(fault([](Shop& s) {
+              station(s, 2).rated[0].round = Length{};
+              station(s, 2).rated[0].square = inches(0.875);
+          }) == "none");
+    CHECK(fault([](Shop& s) { station(s, 1).rated[0].square = inches(-1.0); }) ==
+          "machine.stations[1].rated[0].square");
+}
+
+TEST_CASE("ids are there, unique across the machine, and what is named exists") {
+    CHECK(fault([](Shop& s) { station(s, 2).id.clear(); }) == "machine.stations[2].id");
+    CHECK(fault([](Shop& s) { station(s, 2).id = "punch"; }) == "machine.stations[2].id");
+    CHECK(fault([](Shop& s) { brake(s).id = "punch"; }) == "machine.attachments[0].id");
+    CHECK(fault([](Shop& s) { brake(s).stations.emplace_back("nowhere"); }) ==
+          "machine.attachments[0].stations[1]");
+    CHECK(fault([](Shop& s) { station(s, 0).excludes = {"nowhere"}; }) ==
+          "machine.stations[0].excludes[0]");
+    CHECK(fault([](Shop& s) { station(s, 0).excludes = {"punch"}; }) ==
+          "machine.stations[0].excludes[0]");
+}
+
+TEST_CASE("attachments, tools and stock are checked with their path") {
+    CHECK(fault([](Shop& s) { brake(s).force = us_tons(0.0); }) == "machine.attachments[0].force");
+    CHECK(fault([](Shop& s) { brake(s).length = Length{}; }) == "machine.attachments[0].length");
+    CHECK(fault([](Shop& s) { brake(s).vee_included = degrees(0.0); }) ==
+          "machine.attachments[0].vee_included");
+    CHECK(fault([](Shop& s) { brake(s).vee_included = degrees(180.0); }) ==
+          "machine.attachments[0].vee_included");
+    CHECK(fault([](Shop& s) { s.machine.operators = 0; }) == "machine.operators");
+    CHECK(fault([](Shop& s) { s.crib.punches[0].hole.size = Length{}; }) ==
+          "crib.punches[0].hole.size");
+    CHECK(fault([](Shop& s) { s.crib.punches[0].count = 0; }) == "crib.punches[0].count");
+    CHECK(fault([](Shop& s) { s.crib.dies[0].hole.size = quantity::metres(100.0); }) ==
+          "crib.dies[0].hole.size");
+    CHECK(fault([](Shop& s) { s.crib.vees[0].opening = Length{}; }) == "crib.vees[0].opening");
+    CHECK(fault([](Shop& s) { s.crib.brake_punches[0].length = Length{}; }) ==
+          "crib.brake_punches[0].length");
+    CHECK(fault([](Shop& s) { s.crib.saddle_dies[0].largest_wall = Length{}; }) ==
+          "crib.saddle_dies[0].largest_wall");
+    CHECK(fault([](Shop& s) { s.rack[0].section.width = Length{}; }) == "rack[0].section.width");
+    CHECK(fault([](Shop& s) { s.rack[0].length = inches(k_nan); }) == "rack[0].length");
+    CHECK(fault([](Shop& s) { s.rack[0].grade.clear(); }) == "rack[0].grade");
+    CHECK(fault([](Shop& s) { s.rack[0].count = 0; }) == "rack[0].count");
+    CHECK(fault([](Shop& s) { s.name = std::string(201, 'x'); }) == "name");
+}
+
+TEST_CASE("house rules keep to what is safe") {
+    CHECK(fault([](Shop& s) { s.rules.least_margin = -0.1; }) == "rules.least_margin");
+    CHECK(fault([](Shop& s) { s.rules.least_margin = k_nan; }) == "rules.least_margin");
+    CHECK(fault([](Shop& s) { s.rules.least_margin = 0.0; }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.blank_k = 1.0; }) == "rules.blank_k");
+    CHECK(fault([](Shop& s) { s.rules.blank_denominator = 10; }) == "rules.blank_denominator");
+    CHECK(fault([](Shop& s) { s.rules.stripper_gap = inches(0.25); }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.stripper_gap = inches(0.26); }) == "rules.stripper_gap");
+    CHECK(fault([](Shop& s) { s.rules.notch_overlap = inches(-0.1); }) == "rules.notch_overlap");
+}
+
+TEST_CASE("stations are found by id and every kind has its word") {
+    const Machine machine = sound_shop().machine;
+    CHECK(find_station(machine, "bars") == &machine.stations[2]);
+    CHECK(find_station(machine, "none") == nullptr);
+    std::set<std::string> words;
+    for (const StationKind kind : {StationKind::punch,
+                                   StationKind::flat_shear,
+                                   StationKind::angle_shear,
+                                   StationKind::bar_shear,
+                                   StationKind::notcher,
+                                   StationKind::table})
+        words.insert(station_word(kind));
+    for (const AttachmentKind kind : {AttachmentKind::brake,
+                                      AttachmentKind::vee_notcher,
+                                      AttachmentKind::rectangular_notcher,
+                                      AttachmentKind::saddle_notcher})
+        words.insert(attachment_word(kind));
+    CHECK(words.size() == 10);
+    CHECK(words.count("") == 0);
+}

@@ -5,7 +5,9 @@
 #include "plan/plan.h"
 #include "quantity/working.h"
 
+#include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace treadle::sheet {
@@ -18,6 +20,8 @@ struct SheetOptions {
     /// file stands alone (the browser page links, because its content policy forbids inline style).
     std::string style_address;
     bool workings = true; ///< every formula of the job with its source, at the end
+    /// Title of a source by its key; without it (or for an empty answer) the key itself is printed.
+    std::function<std::string(std::string_view)> source_title = {};
 };
 
 /// The style sheet itself (what a linking page has to serve).

@@ -1,0 +1,35 @@
+// Private to the room: writes HTML whose tags always balance and whose text is always escaped.
+
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace treadle::sheet {
+
+class Html {
+public:
+    /// `attributes` is our own fixed text, never anything from a job.
+    Html& open(const char* tag, std::string_view attributes = {});
+    Html& close();
+    Html& text(std::string_view value);
+    Html& element(const char* tag, std::string_view value, std::string_view attributes = {});
+    /// Markup made by this room: a drawing.
+    Html& markup(std::string_view value);
+    Html& empty(const char* tag, std::string_view attributes = {});
+
+    /// A table with its caption and a head row; cells follow as rows of elements.
+    Html& open_table(std::string_view caption,
+                     const std::vector<const char*>& heads,
+                     std::string_view attributes = {});
+    Html& close_table();
+
+    [[nodiscard]] std::string take();
+
+private:
+    std::string out_;
+    std::vector<const char*> open_;
+};
+
+} // namespace treadle::sheet

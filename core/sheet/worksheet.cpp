@@ -1,0 +1,95 @@
+#include "sheet/worksheet.h"
+
+#include "base/text.h"
+#include "plan/words.h"
+#include "sheet/worksheet_parts.h"
+
+namespace treadle::sheet {
+
+namespace {
+
+void write_head(Html& html, const SheetInputs& in) {
+    html.open("head");
+    html.empty("meta", "charset=\"utf-8\"");
+    html.empty("meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html.element("title", "Worksheet: " + in.job.name);
+    if (in.options.style_address.empty())
+        html.open("style").markup(worksheet_style()).close();
+    else
+        html.empty("link",
+                   "rel=\"stylesheet\" href=\"" + base::escape_markup(in.options.style_address) +
+                       "\"");
+    html.close();
+}
+
+void write_fact(Html& html, const char* name, const std::string& value) {
+    if (value.empty())
+        return;
+    html.open("div").element("dt", name).element("dd", value).close();
+}
+
+void write_header(Html& html, const SheetInputs& in) {
+    html.open("header");
+    html.element("h1", in.job.name);
+    if (in.job.invented || in.shop.machine.invented)
+        html.element("p",
+                     in.job.invented && in.shop.machine.invented
+                         ? "Invented: this job and this machine are an example. Nobody ordered "
+                           "the parts and no such machine is built."
+                     : in.job.invented ? "Invented: this job is an example, not an order."
+                                       : "Invented: no such machine is built.",
+                     "class=\"invented\"");
+    html.open("dl", "class=\"facts\"");
+    write_fact(html, "Due", in.job.due);
+    write_fact(html, "Shop", in.shop.name);
+    write_fact(html, "Machine", in.shop.machine.name);
+    write_fact(html, "Pieces", std::to_string(in.plan.pieces));
+    write_fact(html, "Strokes", std::to_string(in.plan.strokes));
+    write_fact(html, "Mass of all blanks", quantity::print(in.plan.mass, in.job.style));
+    write_fact(html,
+               "Units",
+               in.job.style.system == UnitSystem::inch
+                   ? "inch; fractions to 1/" + std::to_string(in.job.style.denominator)
+                   : "millimetre");
+    html.close();
+    if (!in.job.note.empty())
+        html.element("p", in.job.note);
+    html.element("p", safety_notice(), "class=\"safety\"");
+    html.close();
+}
+
+void write_cautions(Html& html, const SheetInputs& in) {
+    html.open("section").element("h2", "Cautions for this work").open("ul", "class=\"cautions\"");
+    for (const std::string& caution : cautions(in.plan, in.shop))
+        html.element("li", caution);
+    html.close().close();
+}
+
+} // namespace
+
+std::string worksheet_html(const plan::Plan& plan,
+                           const job::Job& job,
+                           const equipment::Shop& shop,
+                           const job::Catalog& catalog,
+                           const SheetOptions& options) {
+    const SheetInputs in{plan, job, shop, catalog, options};
+    Html html;
+    html.markup("<!DOCTYPE html>\n").open("html", "lang=\"en\"");
+    write_head(html, in);
+    html.open("body", options.paper == Paper::letter ? "class=\"letter\"" : "class=\"a4\"");
+    html.element("p", job.name + " · worksheet", "class=\"running\" aria-hidden=\"true\"");
+    write_header(html, in);
+    html.open("main");
+    write_summary(html, in);
+    write_not_made(html, in);
+    write_shopping(html, in);
+    write_set_ups(html, in);
+    write_parts(html, in);
+    write_cautions(html, in);
+    if (options.workings)
+        write_workings(html, in);
+    html.close().close().close();
+    return html.take();
+}
+
+} // namespace treadle::sheet

@@ -1,0 +1,194 @@
+// Set-ups in working order, each with its steps, their running dimensions and room for a tick.
+
+#include "plan/words.h"
+#include "sheet/worksheet_parts.h"
+
+#include <algorithm>
+
+namespace treadle::sheet {
+
+namespace {
+
+using quantity::print_bare;
+
+const job::Operation& operation_of(const SheetInputs& in, const plan::Step& step) {
+    return in.plan.parts[static_cast<std::size_t>(step.part)]
+        ->part->operations[static_cast<std::size_t>(step.operation)];
+}
+
+/// "across 1-1/2: along 1, 5, 9", a line for every row of holes.
+std::vector<std::string> hole_rows(const plan::PartPlan& part, int operation, PrintStyle style) {
+    std::vector<const plan::Mark*> marks;
+    for (const plan::Mark& mark : part.marks)
+        if (mark.operation == operation)
+            marks.push_back(&mark);
+    std::stable_sort(marks.begin(), marks.end(), [](const plan::Mark* a, const plan::Mark* b) {
+        return a->y < b->y;
+    });
+    std::vector<std::string> rows;
+    const plan::Mark* last = nullptr;
+    for (const plan::Mark* mark : marks) {
+        if (last == nullptr || last->y < mark->y)
+            rows.push_back("across " + print_bare(mark->y, style) + ": along ");
+        else
+            rows.back() += ", ";
+        rows.back() += print_bare(mark->x, style);
+        last = mark;
+    }
+    return rows;
+}
+
+const char* place_words(job::NotchEdge edge) {
+    switch (edge) {
+    case job::NotchEdge::near_edge:
+        return "datum edge";
+    case job::NotchEdge::far_edge:
+        return "far edge";
+    case job::NotchEdge::start_end:
+        return "datum end";
+    case job::NotchEdge::finish_end:
+        return "far end";
+    case job::NotchEdge::start_near:
+        return "corner at the datum end, datum edge";
+    case job::NotchEdge::start_far:
+        return "corner at the datum end, far edge";
+    case job::NotchEdge::finish_near:
+        return "corner at the far end, datum edge";
+    case job::NotchEdge::finish_far:
+        return "corner at the far end, far edge";
+    }
+    return "";
+}
+
+std::string notch_place(const job::Notch& notch, PrintStyle style) {
+    std::string text = place_words(notch.edge);
+    if (notch.edge == job::NotchEdge::near_edge || notch.edge == job::NotchEdge::far_edge)
+        text += ", centre along " + print_bare(notch.at, style);
+    else if (notch.edge == job::NotchEdge::start_end || notch.edge == job::NotchEdge::finish_end)
+        text += ", centre across " + print_bare(notch.at, style);
+    return text;
+}
+
+const char* end_words(job::End end) {
+    return end == job::End::start    ? "the datum end"
+           : end == job::End::finish ? "the far end"
+                                     : "both ends";
+}
+
+/// Where to set the stops for a step, a line for each row.
+std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
+    const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
+    const job::Operation& operation = operation_of(in, step);
+    const PrintStyle style = in.job.style;
+    if (std::holds_alternative<job::Punch>(operation))
+        return hole_rows(part, step.operation, style);
+    if (const auto* notch = std::get_if<job::Notch>(&operation))
+        return {notch_place(*notch, style)};
+    if (const auto* saddle = std::get_if<job::Saddle>(&operation))
+        return {std::string("at ") + end_words(saddle->end)};
+    if (const auto* cut = std::get_if<job::Cut>(&operation)) {
+        if (cut->side == job::CutSide::width)
+            return {"width " + print_bare(part.blank_width, blank_style(in))};
+        std::vector<std::string> rows{"length " + print_bare(part.blank_length, blank_style(in))};
+        if (cut->start_mitre != Angle{})
+            rows.push_back("datum end " + quantity::print(cut->start_mitre, style) +
+                           " from square");
+        if (cut->finish_mitre != Angle{})
+            rows.push_back("far end " + quantity::print(cut->finish_mitre, style) + " from square");
+        return rows;
+    }
+    for (const plan::Mark& mark : part.marks)
+        if (mark.kind == plan::Mark::Kind::bend_line && mark.operation == step.operation)
+            return {"bend line along " + print_bare(mark.x, style)};
+    return {};
+}
+
+/// Tool sizes that stay for the whole set-up and are set by hand.
+std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_up) {
+    std::vector<std::string> lines;
+    const PrintStyle style = in.job.style;
+    const job::Operation& first = operation_of(in, set_up.steps.front());
+    if (std::holds_alternative<job::Punch>(first)) {
+        lines.push_back(in.shop.rules.stripper_gap
+                            ? "Stripper gap above the stock: " +
+                                  quantity::print(*in.shop.rules.stripper_gap, style)
+                            : "Stripper gap above the stock: as small as the stock slides, never "
+                              "over " +
+                                  quantity::print(inches(0.25), style));
+        lines.push_back("Punch and die read and matched, jogged through by hand once");
+    } else if (std::holds_alternative<job::Bend>(first)) {
+        lines.push_back("Bend a trial strip of the same metal; set the stroke to its angle");
+    } else if (std::holds_alternative<job::Cut>(first)) {
+        lines.push_back("Hold-down set to the thickness; stop square to the blade");
+    }
+    return lines;
+}
+
+void write_steps(Html& html,
+                 const SheetInputs& in,
+                 const plan::SetUp& set_up,
+                 const std::string& caption) {
+    const PrintStyle style = in.job.style;
+    html.open_table(caption,
+                    {"Done", "Mark", "Operation", "From the datum", "Pieces", "Strokes"},
+                    "class=\"steps\"");
+    for (const plan::Step& step : set_up.steps) {
+        const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
+        const auto index = static_cast<std::size_t>(step.operation);
+        html.open("tr").open("td").element("span", "", "class=\"tick\"").close();
+        html.element("th", part.part->mark, "scope=\"row\"").open("td");
+        html.element("div",
+                     std::to_string(index + 1) + ". " +
+                         plan::operation_title(*part.part, index, style));
+        html.element("div",
+                     plan::operation_detail(*part.part, part, index, style) + " a piece",
+                     "class=\"small\"");
+        if (part.operations[index].outcome == plan::Outcome::fits_up_to)
+            html.open("div", "class=\"small\"")
+                .element("strong",
+                         "Certificate first: " + plan::verdict_words(part.operations[index], style))
+                .close();
+        html.close().open("td", "class=\"set\"");
+        for (const std::string& place : places(in, step))
+            html.element("div", place);
+        html.close();
+        html.element("td", std::to_string(step.pieces), "class=\"figure\"");
+        html.element("td", std::to_string(step.strokes), "class=\"figure\"").close();
+    }
+    html.close_table();
+}
+
+} // namespace
+
+PrintStyle blank_style(const SheetInputs& in) {
+    return {in.job.style.system,
+            std::max(in.job.style.denominator, in.shop.rules.blank_denominator)};
+}
+
+void write_set_ups(Html& html, const SheetInputs& in) {
+    html.open("section").element("h2", "Set-ups in order");
+    if (in.plan.order.empty())
+        html.element("p", "No operation of this job can be set up yet.");
+    int number = 0;
+    for (const plan::SetUp& set_up : in.plan.order) {
+        if (set_up.steps.empty())
+            continue;
+        ++number;
+        const std::string title = "Set-up " + std::to_string(number);
+        html.open("section", "class=\"setup\"");
+        html.element("h3", title + ". " + plan::tooling_words(set_up.tools, in.shop, in.job.style));
+        html.open("ul", "class=\"ticks\"");
+        for (const std::string& line : settings(in, set_up))
+            html.open("li").element("span", "", "class=\"tick\"").text(line).close();
+        html.close();
+        write_steps(html, in, set_up, "Steps of set-up " + std::to_string(number));
+        html.open("p", "class=\"first\"").element("span", "", "class=\"tick\"");
+        html.text("First piece measured: ").element("span", "", "class=\"blank\"");
+        html.text(" wanted: ").element("span", "", "class=\"blank\"");
+        html.text(" by: ").element("span", "", "class=\"blank\"").close();
+        html.close();
+    }
+    html.close();
+}
+
+} // namespace treadle::sheet

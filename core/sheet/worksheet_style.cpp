@@ -1,0 +1,71 @@
+// The look of the printed sheet. Black on white, no fills needed, at least 9 pt.
+
+#include "sheet/worksheet.h"
+
+namespace treadle::sheet {
+
+std::string worksheet_style() {
+    return R"css(@page { margin: 13mm 12mm 16mm 12mm;
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 9pt B612, Helvetica, Arial, sans-serif; } }
+@page letter { size: 8.5in 11in; }
+@page a4 { size: 210mm 297mm; }
+body.letter { page: letter; }
+body.a4 { page: a4; }
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 186mm; color: #000; background: #fff;
+  font: 10pt/1.35 B612, Helvetica, Arial, sans-serif; font-variant-numeric: tabular-nums; }
+h1 { font-size: 20pt; margin: 0 0 1mm; }
+h2 { font-size: 14pt; margin: 7mm 0 2mm; border-bottom: 0.6mm solid #000; break-after: avoid; }
+h3 { font-size: 11.5pt; margin: 0 0 1.5mm; break-after: avoid; }
+p { margin: 0 0 2mm; orphans: 3; widows: 3; }
+ul { margin: 0 0 2mm; padding-left: 5mm; }
+.running { display: none; }
+.invented { border: 0.4mm dashed #000; padding: 1mm 2mm; font-weight: bold; }
+.safety { border: 0.8mm solid #000; padding: 2mm 3mm; font-weight: bold; }
+.facts { display: flex; flex-wrap: wrap; gap: 1mm 6mm; margin: 0 0 2mm; }
+.facts div { display: flex; gap: 1.5mm; }
+.facts dt::after { content: ":"; }
+.facts dd { margin: 0; font-weight: bold; }
+table { width: 100%; border-collapse: collapse; margin: 0 0 3mm; }
+caption { text-align: left; font-size: 9pt; padding: 0 0 0.5mm; break-after: avoid; }
+thead { display: table-header-group; }
+tr { break-inside: avoid; }
+th, td { text-align: left; vertical-align: top; padding: 0.8mm 1.5mm 0.8mm 0;
+  border-bottom: 0.25mm solid #000; overflow-wrap: anywhere; }
+thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; overflow-wrap: normal; }
+tbody th { font-weight: bold; }
+th[scope="row"], .verdict { overflow-wrap: normal; }
+.figure { text-align: right; padding-right: 3mm; white-space: nowrap; }
+.small { font-size: 9pt; }
+.verdict svg { vertical-align: -1pt; }
+.tick { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000;
+  margin-right: 2mm; vertical-align: -0.6mm; }
+.ticks { list-style: none; padding: 0; }
+.ticks li { margin-bottom: 1mm; }
+.setup { margin: 0 0 5mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
+.setup h3, .setup .ticks { break-inside: avoid; break-after: avoid; }
+.steps td:first-child, .steps thead th:first-child { width: 11mm; }
+.steps .set { font-size: 14pt; line-height: 1.25; }
+.steps .figure { font-size: 12pt; }
+.first { break-before: avoid; }
+.blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
+.part { margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
+.keep { break-inside: avoid; }
+.drawings { display: flex; flex-wrap: wrap; gap: 2mm; align-items: flex-end; }
+figure { margin: 0 0 2mm; }
+figcaption { font-size: 9pt; }
+svg { max-width: 100%; }
+.formula { font-weight: bold; }
+.workings { break-before: page; }
+.workings table { font-size: 9pt; }
+.workings th { width: 21%; font-weight: normal; }
+.workings td:nth-child(2) { width: 33%; }
+@media print {
+  body { max-width: none; }
+  .running { display: block; position: fixed; left: 0; bottom: -10mm; margin: 0; font-size: 9pt; }
+}
+@media screen { body { padding: 6mm; max-width: 200mm; } }
+)css";
+}
+
+} // namespace treadle::sheet

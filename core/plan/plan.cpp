@@ -120,6 +120,8 @@ metal_of(const job::Part& part, const job::Job& job, const job::Catalog& catalog
                        "This grade is not in the catalogue: " + part.grade + ".",
                        "Choose one of the list, or enter its strengths as a grade of your own."};
     metal.thickness = section::governing_thickness(part.section);
+    if (metal.grade->refusal.cutting && metal.grade->refusal.bending)
+        return metal; // refused whatever its strength, which nobody may know
     const auto low = material::minimum_tensile(*metal.grade, metal.thickness);
     if (!low)
         return low.refusal();

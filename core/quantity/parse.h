@@ -4,6 +4,7 @@
 // fraction), 35 mm, 3.5 cm, 1.2 m, 6 ft, 12,5 mm (decimal comma), typographic quotes and dashes.
 // `5-3` alone is ambiguous and refused with both readings. A bare number takes the unit of the
 // system given; with no system given it is refused.
+// A bare fraction in a metric shop is refused: nobody writes sixteenths of a millimetre.
 // All refuse: empty, trailing rubbish, not finite, hex, thousands separators that are ambiguous.
 // Negative values are read (callers decide what is allowed). The field is copied into the refusal.
 

@@ -58,8 +58,15 @@ struct ReplaceDocument { ///< an opened or imported file; undoable like any edit
     Document document;
 };
 
-using Edit = std::variant<SetJobNames, SetStyle, ReplacePart, AddPart, RemovePart, MovePart,
-                          ReplaceShop, SetOwnGrade, ReplaceDocument>;
+using Edit = std::variant<SetJobNames,
+                          SetStyle,
+                          ReplacePart,
+                          AddPart,
+                          RemovePart,
+                          MovePart,
+                          ReplaceShop,
+                          SetOwnGrade,
+                          ReplaceDocument>;
 
 class Session {
 public:
@@ -74,7 +81,8 @@ public:
     [[nodiscard]] const plan::Plan& plan() const { return plan_; }
     [[nodiscard]] const Document& document() const { return *document_; }
 
-    /// Nothing when taken; a refusal when not, and then nothing has changed.
+    /// Nothing when taken; a refusal when not, and then nothing has changed. An edit that says what
+    /// already is so leaves no step behind.
     [[nodiscard]] std::optional<base::Refusal> apply(Edit edit);
 
     [[nodiscard]] bool can_undo() const { return !past_.empty(); }

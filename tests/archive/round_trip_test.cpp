@@ -1,0 +1,171 @@
+// What is written reads back the same: read_job.cpp, read_shapes.cpp, read_shop.cpp, write.cpp,
+// write_shop.cpp, words.h.
+
+#include "archive/archive.h"
+#include "archive/demo_files.h"
+
+#include <doctest/doctest.h>
+
+using namespace treadle;
+using archive_test::demo;
+
+namespace {
+
+archive::File read(const std::string& bytes) {
+    auto file = archive::read_file(bytes);
+    if (!file.ok())
+        FAIL(file.refusal().field << ": " << file.refusal().reason);
+    return std::move(file).value();
+}
+
+std::string written(const archive::File& file) { return archive::write_file(file.job, file.shop); }
+
+/// A part that says everything a part can say, and a shop that says everything a shop can.
+archive::File full_file() {
+    archive::File file = read(demo("demo-inch.json"));
+    job::Part part = *file.job.parts.front();
+    part.id = "full";
+    part.note = "umlaut \xC3\xA4, fraction \xC2\xBD, quote \" and backslash \\, two\nlines";
+    part.certified_tensile = megapascals(512.3);
+    part.grain = material::Grain::along;
+    part.length = millimetres(1.0 / 3.0);
+    job::Punch punch;
+    punch.hole = {geometry::HoleShape::perimeter, millimetres(77.7), {}};
+    punch.turned = true;
+    punch.at = {inches(0.1), millimetres(1e-3), 3, 2, inches(1.0 / 64.0), inches(7.0)};
+    part.operations.emplace_back(punch);
+    file.job.parts.push_back(std::make_shared<const job::Part>(part));
+
+    Grade grade;
+    grade.id = "own";
+    grade.name = "Own plate";
+    grade.standard = "certificate 12";
+    grade.family = material::Family::stainless_steel;
+    grade.bands = {{inches(0.5), ksi(50.0), ksi(70.0), ksi(90.0)},
+                   {inches(2.0), ksi(45.0), ksi(65.0), ksi(90.0)}};
+    grade.shear_ratio = 0.77;
+    grade.elongation_pct = 33.3;
+    grade.density = quantity::kilograms_per_cubic_metre(7930.0);
+    grade.modulus = megapascals(193000.0);
+    grade.bend_group = "A6-B";
+    grade.air_bend_share = 0.2;
+    grade.refusal = {false, true, "it cracks"};
+    grade.source = "own";
+    grade.evidence = base::Evidence::invented;
+    grade.note = "a note";
+    file.job.own_grades.push_back(grade);
+
+    file.shop.machine.stations[0].base = material::RatingBase{ksi(61.7)};
+    file.shop.machine.attachments[0].base = material::RatingBase{megapascals(412.9)};
+    file.shop.rules.blank_k = 0.4421;
+    return file;
+}
+
+} // namespace
+
+TEST_CASE("a job that is written, read and written again has the same bytes") {
+    for (const char* name : {"demo-inch.json", "demo-metric.json"}) {
+        CAPTURE(name);
+        const std::string once = written(read(demo(name)));
+        CHECK(written(read(once)) == once);
+        CHECK(once.back() == '\n');
+    }
+    const std::string full = written(full_file());
+    CHECK(written(read(full)) == full);
+}
+
+TEST_CASE("every value of a part comes back as it was") {
+    const archive::File before = full_file();
+    const archive::File after = read(written(before));
+    REQUIRE(after.job.parts.size() == before.job.parts.size());
+    const job::Part& was = *before.job.parts.back();
+    const job::Part& is = *after.job.parts.back();
+    CHECK(is.id == was.id);
+    CHECK(is.mark == was.mark);
+    CHECK(is.note == was.note);
+    CHECK(is.grade == was.grade);
+    CHECK(is.section.width == was.section.width);
+    CHECK(is.section.thickness == was.section.thickness);
+    CHECK(is.length == was.length);
+    CHECK(is.count == was.count);
+    CHECK(is.grain == was.grain);
+    CHECK(is.certified_tensile == was.certified_tensile);
+    REQUIRE(is.operations.size() == was.operations.size());
+    const auto& punch = std::get<job::Punch>(is.operations.back());
+    const auto& sent = std::get<job::Punch>(was.operations.back());
+    CHECK(punch.hole.shape == sent.hole.shape);
+    CHECK(punch.hole.size == sent.hole.size);
+    CHECK(punch.turned);
+    CHECK(punch.at.x == sent.at.x);
+    CHECK(punch.at.y == sent.at.y);
+    CHECK(punch.at.columns == 3);
+    CHECK(punch.at.rows == 2);
+    CHECK(punch.at.column_pitch == sent.at.column_pitch);
+    CHECK(punch.at.row_pitch == sent.at.row_pitch);
+}
+
+TEST_CASE("a user's own grade comes back as it was") {
+    const archive::File before = full_file();
+    const archive::File after = read(written(before));
+    REQUIRE(after.job.own_grades.size() == 1);
+    const Grade& was = before.job.own_grades[0];
+    const Grade& is = after.job.own_grades[0];
+    CHECK(is.family == was.family);
+    REQUIRE(is.bands.size() == 2);
+    CHECK(is.bands[1].up_to == was.bands[1].up_to);
+    CHECK(is.bands[1].yield_minimum == was.bands[1].yield_minimum);
+    CHECK(is.bands[1].tensile_minimum == was.bands[1].tensile_minimum);
+    CHECK(is.bands[0].tensile_upper == was.bands[0].tensile_upper);
+    CHECK(is.shear_ratio == was.shear_ratio);
+    CHECK(is.elongation_pct == was.elongation_pct);
+    CHECK(is.density == was.density);
+    CHECK(is.modulus == was.modulus);
+    CHECK(is.air_bend_share == was.air_bend_share);
+    CHECK(is.refusal.bending);
+    CHECK_FALSE(is.refusal.cutting);
+    CHECK(is.refusal.reason == was.refusal.reason);
+    CHECK(is.evidence == was.evidence);
+}
+
+TEST_CASE("what a shop does not know stays unknown, what it knows stays exact") {
+    const archive::File before = full_file();
+    const archive::File after = read(written(before));
+    const auto& was = before.shop.machine;
+    const auto& is = after.shop.machine;
+    REQUIRE(is.stations.size() == was.stations.size());
+    for (std::size_t i = 0; i < is.stations.size(); ++i) {
+        CAPTURE(i);
+        CHECK(is.stations[i].kind == was.stations[i].kind);
+        CHECK(is.stations[i].force == was.stations[i].force);
+        CHECK(is.stations[i].throat == was.stations[i].throat);
+        CHECK(is.stations[i].largest_mitre == was.stations[i].largest_mitre);
+        CHECK(is.stations[i].base.has_value() == was.stations[i].base.has_value());
+        CHECK(is.stations[i].excludes == was.stations[i].excludes);
+        CHECK(is.stations[i].holders.size() == was.stations[i].holders.size());
+        CHECK(is.stations[i].rated.size() == was.stations[i].rated.size());
+    }
+    CHECK(is.stations[0].base->value == was.stations[0].base->value);
+    CHECK_FALSE(is.stations[1].force.has_value());
+    CHECK(is.attachments[0].base->value == was.attachments[0].base->value);
+    CHECK(after.shop.rules.blank_k == before.shop.rules.blank_k);
+    CHECK(after.shop.crib.vees.size() == before.shop.crib.vees.size());
+    CHECK(after.shop.rack.size() == before.shop.rack.size());
+}
+
+TEST_CASE("inch and metric names of one length are the same length") {
+    const std::string inch = demo("demo-inch.json");
+    const auto a = read(inch);
+    const auto b =
+        read(archive_test::replaced(inch, "\"length\": \"9-1/2 in\"", "\"length\": \"241.3 mm\""));
+    for (std::size_t i = 0; i < a.job.parts.size(); ++i)
+        CHECK(std::abs(quantity::to_millimetres(a.job.parts[i]->length - b.job.parts[i]->length)) <
+              1e-9);
+}
+
+TEST_CASE("a job without a shop is a job with nothing known") {
+    const auto file =
+        read(R"({"format": "treadle-job", "version": 1, "units": "inch", "parts": []})");
+    CHECK(file.job.parts.empty());
+    CHECK(file.shop.machine.stations.empty());
+    CHECK(file.job.style.denominator == 16);
+}

@@ -1,0 +1,292 @@
+#include "ui/views/form.h"
+
+#include "base/text.h"
+
+#include "ui/widgets/controls.h"
+#include "ui/widgets/fields.h"
+#include "ui/widgets/text.h"
+
+#include <algorithm>
+
+namespace treadle::views {
+
+namespace {
+
+base::Result<int> parse_whole(std::string_view text, std::string_view field) {
+    const std::optional<double> number = base::read_number(base::trim(text));
+    constexpr double k_largest = 1'000'000;
+    if (!number || !(*number >= -k_largest && *number <= k_largest) ||
+        *number != static_cast<double>(static_cast<int>(*number)))
+        return base::Refusal{std::string(field), "A whole number is needed here.", ""};
+    return static_cast<int>(*number);
+}
+
+std::string reason_of(const base::Refusal& refusal) {
+    return refusal.detail.empty() ? refusal.reason : refusal.reason + " " + refusal.detail;
+}
+
+bool is_blank(std::string_view text) { return base::trim(text).empty(); }
+
+} // namespace
+
+Form::Form(Desk& desk, const ui::Rect& rect, std::string scope, float least_width)
+    : desk_(desk),
+      rest_(rect),
+      scope_(std::move(scope)),
+      row_y_(rect.y) {
+    const float scaled = least_width * desk.ui.size().text_scale;
+    columns_ = std::max(
+        1, static_cast<int>((rect.w + desk.ui.size().gap) / (scaled + desk.ui.size().gap)));
+    row_height_ = ui::field_height(desk.ui, true);
+}
+
+std::string Form::full(std::string_view key) const { return scope_ + "/" + std::string(key); }
+
+void Form::new_line() {
+    if (column_ == 0)
+        return;
+    column_ = 0;
+    row_y_ += row_height_ + desk_.ui.size().gap / 2;
+}
+
+float Form::bottom() const {
+    return column_ == 0 ? row_y_ : row_y_ + row_height_ + desk_.ui.size().gap / 2;
+}
+
+void Form::heading(std::string_view words) {
+    new_line();
+    row_y_ += desk_.ui.size().gap;
+    const float height = ui::line_height(desk_.ui, ui::TextSize::body) + 6;
+    ui::heading(desk_.ui,
+                {rest_.x, row_y_, rest_.w, height},
+                words,
+                3,
+                {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
+    row_y_ += height + 4;
+}
+
+void Form::words(std::string_view words) {
+    new_line();
+    row_y_ += ui::paragraph(desk_.ui,
+                            {rest_.x, row_y_, rest_.w, 4000},
+                            words,
+                            {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left}) +
+              desk_.ui.size().gap;
+}
+
+ui::Rect Form::next_cell() {
+    const ui::Rect row{rest_.x, row_y_, rest_.w, row_height_};
+    const ui::Rect cell = row.column(column_, columns_, desk_.ui.size().gap);
+    if (++column_ == columns_)
+        new_line();
+    return cell;
+}
+
+std::optional<std::string> Form::box(std::string_view label,
+                                     std::string_view key,
+                                     const std::string& shown,
+                                     std::string_view note,
+                                     bool figure) {
+    const std::string id = full(key);
+    const Fault* fault = find_fault(desk_.state, id);
+    ui::Field field;
+    field.label = label;
+    field.value = fault ? std::string_view(fault->typed) : std::string_view(shown);
+    field.note = note;
+    field.error = fault ? std::string_view(fault->reason) : std::string_view();
+    const ui::Rect cell = next_cell();
+    std::optional<std::string> typed = figure ? ui::number_field(desk_.ui, id, cell, field)
+                                              : ui::text_field(desk_.ui, id, cell, field);
+    if (!typed)
+        return std::nullopt;
+    if (*typed == shown) { // put back as it was: nothing to do, and nothing wrong any more
+        clear_fault(desk_.state, id);
+        return std::nullopt;
+    }
+    field_ = id;
+    typed_ = *typed;
+    return typed;
+}
+
+template <class Value, class Parse>
+std::optional<Value> Form::entry(std::string_view label,
+                                 std::string_view key,
+                                 const std::string& shown,
+                                 std::string_view note,
+                                 const Parse& parse) {
+    const std::optional<std::string> typed = box(label, key, shown, note, true);
+    if (!typed)
+        return std::nullopt;
+    const auto read = parse(*typed);
+    if (!read) {
+        set_fault(desk_.state, {field_, *typed, reason_of(read.refusal())});
+        desk_.ui.want_frame();
+        return std::nullopt;
+    }
+    return Value(*read);
+}
+
+std::optional<std::string> Form::text(std::string_view label,
+                                      std::string_view key,
+                                      std::string_view value,
+                                      std::string_view note) {
+    return box(label, key, std::string(value), note, false);
+}
+
+std::optional<Length>
+Form::length(std::string_view label, std::string_view key, Length value, std::string_view note) {
+    const std::string shown = quantity::write_exact(value, desk_.style().system);
+    return entry<Length>(label, key, shown, note, [&](const std::string& typed) {
+        return quantity::parse_length(typed, bare(), key);
+    });
+}
+
+std::optional<std::optional<Length>> Form::maybe(std::string_view label,
+                                                 std::string_view key,
+                                                 const std::optional<Length>& value,
+                                                 std::string_view note) {
+    const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
+    return entry<std::optional<Length>>(
+        label,
+        key,
+        shown,
+        note,
+        [&](const std::string& typed) -> base::Result<std::optional<Length>> {
+            if (is_blank(typed))
+                return std::optional<Length>();
+            auto read = quantity::parse_length(typed, bare(), key);
+            if (!read)
+                return read.refusal();
+            return std::optional<Length>(*read);
+        });
+}
+
+std::optional<std::optional<Force>>
+Form::maybe(std::string_view label, std::string_view key, const std::optional<Force>& value) {
+    const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
+    return entry<std::optional<Force>>(
+        label,
+        key,
+        shown,
+        value ? "" : "not known",
+        [&](const std::string& typed) -> base::Result<std::optional<Force>> {
+            if (is_blank(typed))
+                return std::optional<Force>();
+            auto read = quantity::parse_force(typed, bare(), key);
+            if (!read)
+                return read.refusal();
+            return std::optional<Force>(*read);
+        });
+}
+
+std::optional<std::optional<Angle>>
+Form::maybe(std::string_view label, std::string_view key, const std::optional<Angle>& value) {
+    const std::string shown = value ? quantity::write_exact(*value) : "";
+    return entry<std::optional<Angle>>(
+        label,
+        key,
+        shown,
+        value ? "" : "not known",
+        [&](const std::string& typed) -> base::Result<std::optional<Angle>> {
+            if (is_blank(typed))
+                return std::optional<Angle>();
+            auto read = quantity::parse_angle(typed, key);
+            if (!read)
+                return read.refusal();
+            return std::optional<Angle>(*read);
+        });
+}
+
+std::optional<std::optional<Stress>> Form::maybe(std::string_view label,
+                                                 std::string_view key,
+                                                 const std::optional<Stress>& value,
+                                                 std::string_view note) {
+    const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
+    return entry<std::optional<Stress>>(
+        label,
+        key,
+        shown,
+        note,
+        [&](const std::string& typed) -> base::Result<std::optional<Stress>> {
+            if (is_blank(typed))
+                return std::optional<Stress>();
+            auto read = quantity::parse_stress(typed, bare(), key);
+            if (!read)
+                return read.refusal();
+            return std::optional<Stress>(*read);
+        });
+}
+
+std::optional<Angle>
+Form::angle(std::string_view label, std::string_view key, Angle value, std::string_view note) {
+    return entry<Angle>(
+        label, key, quantity::write_exact(value), note, [&](const std::string& typed) {
+            return quantity::parse_angle(typed, key);
+        });
+}
+
+std::optional<int> Form::whole(std::string_view label, std::string_view key, int value) {
+    return entry<int>(label, key, std::to_string(value), "", [&](const std::string& typed) {
+        return parse_whole(typed, key);
+    });
+}
+
+std::optional<double>
+Form::ratio(std::string_view label, std::string_view key, double value, std::string_view note) {
+    return entry<double>(
+        label, key, base::write_number(value), note, [&](const std::string& typed) {
+            return quantity::parse_ratio(typed, key);
+        });
+}
+
+std::optional<Density> Form::density(std::string_view label, std::string_view key, Density value) {
+    return entry<Density>(
+        label, key, quantity::write_exact(value), "", [&](const std::string& typed) {
+            return quantity::parse_density(typed, key);
+        });
+}
+
+std::optional<int> Form::choice(std::string_view label,
+                                std::string_view key,
+                                std::span<const std::string> options,
+                                int selected) {
+    const std::string id = full(key);
+    const Fault* fault = find_fault(desk_.state, id);
+    ui::Field field;
+    field.label = label;
+    field.error = fault ? std::string_view(fault->reason) : std::string_view();
+    const std::optional<int> chosen =
+        ui::choice(desk_.ui, id, next_cell(), field, options, selected);
+    if (!chosen || *chosen == selected || *chosen < 0 ||
+        *chosen >= static_cast<int>(options.size()))
+        return std::nullopt;
+    field_ = id;
+    typed_ = options[static_cast<std::size_t>(*chosen)];
+    return chosen;
+}
+
+bool Form::toggle(std::string_view label, std::string_view key, bool on) {
+    const std::string id = full(key);
+    ui::Rect cell = next_cell();
+    cell.y += ui::line_height(desk_.ui, ui::TextSize::small);
+    cell.h = desk_.ui.size().target;
+    if (!ui::toggle(desk_.ui, id, cell, label, on))
+        return false;
+    field_ = id;
+    typed_ = label;
+    return true;
+}
+
+bool Form::key(std::string_view label, std::string_view id, std::string_view name, bool danger) {
+    ui::Rect cell = next_cell();
+    cell.y += ui::line_height(desk_.ui, ui::TextSize::small);
+    cell.h = desk_.ui.size().target;
+    ui::Button key;
+    key.label = label;
+    key.name = name;
+    key.look = danger ? ui::KeyLook::danger : ui::KeyLook::normal;
+    cell.w = std::min(cell.w, ui::button_width(desk_.ui, key));
+    return ui::button(desk_.ui, full(id), cell, key);
+}
+
+} // namespace treadle::views

@@ -1,0 +1,98 @@
+// Fields in columns: each reads what was typed with its unit, and keeps what could not be read.
+//
+//     Form form(desk, rect, "part/" + part.id);
+//     if (auto typed = form.length("Thickness", "section.thickness", part.section.thickness))
+//         draft().section.thickness = *typed;
+//
+// A field's key is the path that a refusal names. What was typed last is in field() and typed().
+
+#pragma once
+
+#include "quantity/parse.h"
+
+#include "ui/views/desk.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace treadle::views {
+
+class Form {
+public:
+    /// Fields fill `rect` from its top, `least_width` pixels or more to a column.
+    Form(Desk& desk, const ui::Rect& rect, std::string scope, float least_width = 168);
+
+    /// A rank of fields begins on a new line, under these words.
+    void heading(std::string_view words);
+    void words(std::string_view words);
+    void new_line();
+
+    std::optional<std::string> text(std::string_view label,
+                                    std::string_view key,
+                                    std::string_view value,
+                                    std::string_view note = {});
+    std::optional<Length>
+    length(std::string_view label, std::string_view key, Length value, std::string_view note = {});
+    /// Empty text: not known.
+    std::optional<std::optional<Length>> maybe(std::string_view label,
+                                               std::string_view key,
+                                               const std::optional<Length>& value,
+                                               std::string_view note = {});
+    std::optional<std::optional<Force>>
+    maybe(std::string_view label, std::string_view key, const std::optional<Force>& value);
+    std::optional<std::optional<Angle>>
+    maybe(std::string_view label, std::string_view key, const std::optional<Angle>& value);
+    std::optional<std::optional<Stress>> maybe(std::string_view label,
+                                               std::string_view key,
+                                               const std::optional<Stress>& value,
+                                               std::string_view note = {});
+    std::optional<Angle>
+    angle(std::string_view label, std::string_view key, Angle value, std::string_view note = {});
+    std::optional<int> whole(std::string_view label, std::string_view key, int value);
+    std::optional<double>
+    ratio(std::string_view label, std::string_view key, double value, std::string_view note = {});
+    std::optional<Density> density(std::string_view label, std::string_view key, Density value);
+    std::optional<int> choice(std::string_view label,
+                              std::string_view key,
+                              std::span<const std::string> options,
+                              int selected);
+    /// Returns true when it was flipped.
+    bool toggle(std::string_view label, std::string_view key, bool on);
+    /// A key in the place of a field. `name` is what is spoken.
+    bool
+    key(std::string_view label, std::string_view id, std::string_view name, bool danger = false);
+
+    [[nodiscard]] const std::string& field() const { return field_; }
+    [[nodiscard]] const std::string& typed() const { return typed_; }
+    [[nodiscard]] float bottom() const;
+
+private:
+    template <class Value, class Parse>
+    std::optional<Value> entry(std::string_view label,
+                               std::string_view key,
+                               const std::string& shown,
+                               std::string_view note,
+                               const Parse& parse);
+    std::optional<std::string> box(std::string_view label,
+                                   std::string_view key,
+                                   const std::string& shown,
+                                   std::string_view note,
+                                   bool figure);
+    ui::Rect next_cell();
+    [[nodiscard]] std::string full(std::string_view key) const;
+    [[nodiscard]] quantity::BareUnit bare() const { return desk_.style().system; }
+
+    Desk& desk_;
+    ui::Rect rest_;
+    std::string scope_;
+    std::string field_;
+    std::string typed_;
+    int columns_ = 1;
+    int column_ = 0;
+    float row_y_ = 0;
+    float row_height_ = 0;
+};
+
+} // namespace treadle::views

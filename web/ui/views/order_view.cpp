@@ -1,0 +1,106 @@
+#include "ui/views/order_view.h"
+
+#include "ui/views/parts_edit.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/text.h"
+#include "ui/widgets/verdict.h"
+
+#include <algorithm>
+
+namespace treadle::views {
+
+namespace {
+
+constexpr ui::TextStyle k_title{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
+constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
+
+float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t index) {
+    ui::Ui& ui = desk.ui;
+    const ui::Scope scope(ui, "set-up-" + std::to_string(index));
+    ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::ink, ui.size().stroke);
+    rest.y += ui.size().gap;
+    const float height = ui::line_height(ui, ui::TextSize::large) + 6;
+    ui::Rect head{rest.x, rest.y, rest.w, height};
+    ui::text(ui,
+             head.cut_right(160),
+             reading.strokes,
+             {ui::TextSize::body, false, ui::Ink::quiet, ui::Align::right});
+    ui::heading(ui, head, reading.title, 2, k_title);
+    rest.y += height;
+    rest.y += ui::paragraph(ui, rest, reading.tools) + ui.size().gap / 2;
+    const float row = std::max(56.0F, ui.size().target);
+    for (std::size_t i = 0; i < reading.steps.size(); ++i) {
+        const StepReading& step = reading.steps[i];
+        const ui::Rect place{rest.x, rest.y, rest.w, row};
+        rest.y += row;
+        if (!ui.is_visible(place))
+            continue;
+        ui::ListRow entry;
+        entry.title = step.title;
+        entry.detail = step.detail;
+        if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed) {
+            choose_part(desk, desk.session.job().parts[static_cast<std::size_t>(step.part)]->id);
+            desk.state.operation = step.operation;
+            desk.state.place = Place::parts;
+        }
+    }
+    return rest.y + ui.size().margin;
+}
+
+float not_in_order(Desk& desk, ui::Rect rest) {
+    ui::Ui& ui = desk.ui;
+    bool any = false;
+    for (const auto& part : desk.readings.parts()) {
+        const bool open = part->verdict_mark == ui::Verdict::does_not_fit ||
+                          part->verdict_mark == ui::Verdict::not_known;
+        if (!open)
+            continue;
+        if (!any)
+            rest.y += ui::paragraph(ui,
+                                    rest,
+                                    "Operations that do not fit, or of which nothing can be said, "
+                                    "are left out of the order:") +
+                      4;
+        any = true;
+        rest.y += ui::message_line(ui, rest, part->verdict_mark, part->announcement) + 4;
+    }
+    return any ? rest.y + ui.size().gap : rest.y;
+}
+
+} // namespace
+
+void order_view(Desk& desk, const ui::Rect& rect) {
+    ui::Ui& ui = desk.ui;
+    ui.fill(rect, ui::Ink::paper);
+    const ui::Scope scope(ui, "order");
+    ui::ScrollArea area(ui, "view", rect, "Order of work");
+    ui::Rect rest = area.content().inset(ui.size().margin, 0);
+    rest.w = std::min(rest.w, 900 * ui.size().text_scale);
+    rest.y += ui.size().gap;
+    const float height = ui::line_height(ui, ui::TextSize::title) + 6;
+    ui::heading(ui,
+                {rest.x, rest.y, rest.w, height},
+                "Order of work",
+                1,
+                {ui::TextSize::title, true, ui::Ink::ink, ui::Align::left});
+    rest.y += height;
+    rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet) + ui.size().gap;
+    rest.y = not_in_order(desk, rest);
+    if (!desk.readings.shopping().empty()) {
+        rest.y += ui::paragraph(ui,
+                                rest,
+                                "To buy before the work starts",
+                                {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
+        for (const std::string& need : desk.readings.shopping())
+            rest.y += ui::paragraph(ui, rest, need);
+        rest.y += ui.size().gap;
+    }
+    const auto& order = desk.readings.order();
+    if (order.empty())
+        rest.y += ui::paragraph(ui, rest, "Nothing can be put in order yet.");
+    for (std::size_t i = 0; i < order.size(); ++i)
+        rest.y = set_up(desk, rest, order[i], i);
+    area.finish(rest.y);
+}
+
+} // namespace treadle::views

@@ -1,0 +1,113 @@
+#include "ui/views/paint.h"
+
+#include "ui/widgets/drawing.h"
+
+#include <algorithm>
+#include <set>
+
+namespace treadle::views {
+
+namespace {
+
+ui::Stroke stroke_of(sheet::Pen pen, bool heavy) {
+    switch (pen) {
+    case sheet::Pen::outline:
+        return {ui::Ink::cut, heavy ? 4.0F : 2.0F, false};
+    case sheet::Pen::hidden:
+        return {ui::Ink::quiet, heavy ? 2.5F : 1.2F, true};
+    case sheet::Pen::dimension:
+        return {ui::Ink::quiet, 1.0F, false};
+    case sheet::Pen::bend_line:
+        return {ui::Ink::cut, heavy ? 4.0F : 1.5F, true};
+    case sheet::Pen::datum:
+        return {ui::Ink::cut, 5.0F, false};
+    case sheet::Pen::highlight:
+        return {ui::Ink::cut, 4.0F, false};
+    }
+    return {};
+}
+
+void paint_shapes(ui::DrawingPainter& painter, const Picture& picture, int operation) {
+    for (const Picture::Line& line : picture.lines) {
+        if (line.fill != sheet::Fill::none)
+            painter.fill(line.points,
+                         line.fill == sheet::Fill::steel ? ui::Ink::steel : ui::Ink::paper);
+        const bool heavy = operation != plan::k_none && line.operation == operation;
+        painter.line(line.points, stroke_of(line.pen, heavy), line.closed);
+    }
+    for (const Picture::Round& round : picture.rounds) {
+        const bool heavy = operation != plan::k_none && round.operation == operation;
+        if (round.fill != sheet::Fill::none)
+            painter.disc(round.centre,
+                         round.radius_mm,
+                         round.fill == sheet::Fill::steel ? ui::Ink::steel : ui::Ink::paper);
+        painter.circle(round.centre, round.radius_mm, stroke_of(round.pen, heavy));
+    }
+}
+
+ui::Align align_of(sheet::Anchor anchor) {
+    switch (anchor) {
+    case sheet::Anchor::start:
+        return ui::Align::left;
+    case sheet::Anchor::end:
+        return ui::Align::right;
+    case sheet::Anchor::middle:
+        break;
+    }
+    return ui::Align::centre;
+}
+
+/// One ring for an operation, at the first place where it touches the drawing.
+void paint_numbers(ui::DrawingPainter& painter, const Picture& picture, int operation) {
+    constexpr float k_aside_px = 20;
+    std::set<int> done;
+    const auto ring = [&](int of, ui::PointMm at) {
+        if (of != plan::k_none && done.insert(of).second)
+            painter.ring(at, of + 1, of == operation, k_aside_px, -k_aside_px);
+    };
+    for (const Picture::Round& round : picture.rounds)
+        ring(round.operation, round.centre);
+    for (const Picture::Line& line : picture.lines) {
+        if (!line.points.empty())
+            ring(line.operation, line.points.front());
+    }
+}
+
+} // namespace
+
+void paint_part(
+    ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation) {
+    ui::Drawing drawing;
+    drawing.bounds = picture.bounds;
+    drawing.margin_px = 30;
+    drawing.spoken = picture.description;
+    ui::drawing(ui, id, rect, drawing, [&](ui::DrawingPainter& painter) {
+        paint_shapes(painter, picture, operation);
+        for (const Picture::Word& word : picture.words) {
+            const bool chosen = operation != plan::k_none && word.operation == operation;
+            painter.text(
+                word.at,
+                word.text,
+                {ui::TextSize::small, word.bold || chosen, ui::Ink::ink, align_of(word.anchor)});
+        }
+        paint_numbers(painter, picture, operation);
+    });
+}
+
+void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture) {
+    ui::Drawing drawing;
+    drawing.bounds = picture.bounds;
+    drawing.margin_px = 4;
+    ui::drawing(ui, "small", rect, drawing, [&](ui::DrawingPainter& painter) {
+        for (const Picture::Line& line : picture.lines) {
+            if (line.fill == sheet::Fill::steel)
+                painter.fill(line.points, ui::Ink::steel);
+            painter.line(
+                line.points, {ui::Ink::cut, 1.6F, line.pen == sheet::Pen::hidden}, line.closed);
+        }
+        for (const Picture::Round& round : picture.rounds)
+            painter.circle(round.centre, round.radius_mm, {ui::Ink::cut, 1.4F, false});
+    });
+}
+
+} // namespace treadle::views

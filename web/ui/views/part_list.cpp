@@ -1,0 +1,92 @@
+#include "ui/views/part_list.h"
+
+#include "ui/views/paint.h"
+#include "ui/views/parts_edit.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/text.h"
+#include "ui/widgets/verdict.h"
+
+#include <algorithm>
+
+namespace treadle::views {
+
+namespace {
+
+constexpr float k_picture_width = 56;
+constexpr float k_mark_width = 92;
+
+void full_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool chosen) {
+    ui::Ui& ui = desk.ui;
+    const job::Part& is = *part.plan->part;
+    ui::ListRow row;
+    row.title = part.mark;
+    row.beside = part.count;
+    row.detail = part.title;
+    row.spoken = part.spoken;
+    row.selected = chosen;
+    row.slots_width = k_picture_width + k_mark_width;
+    const ui::RowTouch touch = ui::list_row(ui, is.id, rect, row);
+    ui::Rect slots = touch.slots;
+    ui::Mark mark;
+    mark.verdict = part.verdict_mark;
+    mark.word = part.short_verdict;
+    mark.layout = ui::MarkLayout::below;
+    mark.size = ui::TextSize::small;
+    mark.silent = true;
+    ui::verdict_mark(ui, slots.cut_right(std::min(slots.w, k_mark_width)), mark);
+    paint_small(ui, slots, part.small);
+    if (touch.pressed)
+        choose_part(desk, is.id);
+}
+
+void rail_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool chosen) {
+    ui::ListRow row;
+    row.title = part.mark;
+    row.spoken = part.spoken;
+    row.selected = chosen;
+    row.slots_width = 34;
+    const ui::RowTouch touch = ui::list_row(desk.ui, part.plan->part->id, rect, row);
+    ui::draw_verdict_shape(desk.ui,
+                           part.verdict_mark,
+                           touch.slots.x + touch.slots.w / 2,
+                           touch.slots.y + touch.slots.h / 2,
+                           18);
+    if (touch.pressed)
+        choose_part(desk, part.plan->part->id);
+}
+
+} // namespace
+
+void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
+    ui::Ui& ui = desk.ui;
+    ui.fill(rect, ui::Ink::bench);
+    ui.rule(
+        rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
+    ui::Rect rest = rect;
+    rest.w -= ui.size().stroke;
+    ui::Rect foot = rest.cut_bottom(ui.size().target + 16).inset(rail ? 6.0F : 14.0F, 8);
+    {
+        ui::ScrollArea area(ui, "parts", rest, "Parts of the job");
+        ui::Rect content = area.content();
+        const float height = rail ? ui.size().target + 8 : ui.size().row;
+        for (const auto& part : desk.readings.parts()) {
+            const ui::Rect row = content.cut_top(height);
+            if (!ui.is_visible(row))
+                continue;
+            const bool chosen = part->plan->part->id == desk.state.part;
+            if (rail)
+                rail_row(desk, row, *part, chosen);
+            else
+                full_row(desk, row, *part, chosen);
+        }
+        area.finish(content.y);
+    }
+    ui::Button add;
+    add.label = rail ? "Add" : "Add a part";
+    add.name = "Add a part";
+    add.icon = rail ? ui::Icon::none : ui::Icon::plus;
+    if (ui::button(ui, "add-part", foot, add))
+        add_part(desk);
+}
+
+} // namespace treadle::views

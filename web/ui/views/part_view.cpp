@@ -1,0 +1,144 @@
+#include "ui/views/part_view.h"
+
+#include "ui/views/operation_form.h"
+#include "ui/views/operation_rows.h"
+#include "ui/views/paint.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/text.h"
+
+#include <algorithm>
+#include <array>
+
+namespace treadle::views {
+
+namespace {
+
+const std::array<std::string, 2> k_sides = {"Flat blank", "Finished"};
+
+void open_panel(Desk& desk, Panel panel) {
+    desk.state.panel = desk.state.panel == panel ? Panel::checks : panel;
+    desk.state.adding = false;
+    desk.ui.want_frame();
+}
+
+/// Mark, what it is, verdict, and the key that opens the sizes. Returns where it ended.
+float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
+    ui::Ui& ui = desk.ui;
+    ui::Rect rest = rect;
+    ui::Rect first =
+        rest.cut_top(std::max(ui.size().target, ui::line_height(ui, ui::TextSize::title)));
+    ui::Button edit;
+    const bool open = desk.state.panel == Panel::part_form;
+    edit.label = open ? "Close sizes" : "Change sizes";
+    const std::string name = std::string(edit.label) + " of " + part.mark;
+    edit.name = name;
+    edit.look = ui::KeyLook::quiet;
+    if (ui::button(ui, "change-part", first.cut_right(ui::button_width(ui, edit), 8), edit))
+        open_panel(desk, Panel::part_form);
+    if (ui.is_narrow()) {
+        ui::Button back;
+        back.label = "Back to the list";
+        back.icon = ui::Icon::back;
+        back.icon_only = true;
+        back.look = ui::KeyLook::quiet;
+        if (ui::button(ui, "back", first.cut_left(ui.size().target, 4), back))
+            desk.state.detail_open = false;
+    }
+    const ui::TextStyle title{ui::TextSize::title, true, ui::Ink::ink, ui::Align::left};
+    const float mark_width = std::min(first.w / 2, ui::text_width(ui, part.mark, title) + 16);
+    ui::heading(ui, first.cut_left(mark_width), part.mark, 2, title);
+    ui::Mark verdict;
+    verdict.verdict = part.verdict_mark;
+    verdict.word = part.verdict;
+    verdict.spoken = part.announcement;
+    ui::verdict_mark(ui, first, verdict);
+    rest.y += ui::paragraph(ui, rest, part.line);
+    std::string figures = part.mass;
+    if (!part.blank.empty())
+        figures = part.blank + ", " + figures;
+    rest.y += ui::paragraph(
+        ui, rest, figures, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
+    if (!part.problem.empty())
+        rest.y += ui::message_line(ui, rest, ui::Verdict::not_known, part.problem);
+    return rest.y;
+}
+
+void sides(Desk& desk, const ui::Rect& rect) {
+    const auto chosen =
+        ui::tabs(desk.ui, "sides", rect, "Shape shown", k_sides, desk.state.finished_shape ? 1 : 0);
+    if (chosen) {
+        desk.state.finished_shape = *chosen == 1;
+        desk.ui.want_frame();
+    }
+}
+
+/// Both shapes where there is room, one with a choice where there is not. Returns where it ended.
+float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
+    ui::Ui& ui = desk.ui;
+    constexpr float k_room_for_both = 900;
+    const float height = std::clamp(ui.screen().h * 0.34F, 200.0F, 440.0F);
+    if (rect.w >= k_room_for_both) {
+        rect.h = height;
+        for (const bool finished : {false, true}) {
+            ui::Rect half = rect.column(finished ? 1 : 0, 2, ui.size().gap);
+            ui::heading(ui,
+                        half.cut_top(ui::line_height(ui, ui::TextSize::small)),
+                        k_sides[finished ? 1 : 0],
+                        3,
+                        {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
+            paint_part(ui,
+                       finished ? "finished" : "flat",
+                       half,
+                       picture_of(part, finished, desk.style()),
+                       desk.state.operation);
+        }
+        return rect.bottom();
+    }
+    const float tabs = std::min(rect.w, ui::tabs_width(ui, k_sides));
+    ui::Rect line = rect.cut_top(ui.size().target);
+    sides(desk, line.cut_left(tabs));
+    rect.h = height - ui.size().target;
+    const bool finished = desk.state.finished_shape;
+    paint_part(ui,
+               finished ? "finished" : "flat",
+               rect,
+               picture_of(part, finished, desk.style()),
+               desk.state.operation);
+    return rect.bottom();
+}
+
+float new_operation(Desk& desk, const ui::Rect& rect, int index) {
+    ui::Ui& ui = desk.ui;
+    ui::Rect rest = rect;
+    rest.y += ui.size().gap;
+    ui::Button add;
+    add.label = desk.state.adding ? "Add nothing" : "Add an operation";
+    add.icon = desk.state.adding ? ui::Icon::none : ui::Icon::plus;
+    add.look = ui::KeyLook::quiet;
+    const ui::Rect key{rest.x, rest.y, ui::button_width(ui, add), ui.size().target};
+    if (ui::button(ui, "add-operation", key, add)) {
+        desk.state.adding = !desk.state.adding;
+        ui.want_frame();
+    }
+    rest.y = key.bottom() + ui.size().gap;
+    return desk.state.adding ? operation_choice(desk, rest, index) : rest.y;
+}
+
+} // namespace
+
+void part_view(Desk& desk, const ui::Rect& rect, int index) {
+    ui::Ui& ui = desk.ui;
+    PartReading& part = *desk.readings.parts()[static_cast<std::size_t>(index)];
+    ui.fill(rect, ui::Ink::paper);
+    const ui::Scope scope(ui, "part");
+    ui::ScrollArea area(ui, "view", rect, "Part " + part.mark);
+    ui::Rect content = area.content().inset(ui.size().margin, 0);
+    content.y += 10;
+    content.y = header(desk, content, part) + 4;
+    content.y = drawings(desk, content, part) + 8;
+    content.y = operation_rows(desk, content, index);
+    content.y = new_operation(desk, content, index);
+    area.finish(content.y + ui.size().margin);
+}
+
+} // namespace treadle::views

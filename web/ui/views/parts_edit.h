@@ -1,0 +1,43 @@
+// What the keys for parts and operations ask for. New things start with plain sizes that the user
+// then changes; nothing here is worked out.
+
+#pragma once
+
+#include "ui/views/desk.h"
+
+#include <optional>
+#include <string>
+
+namespace treadle::views {
+
+/// A copy of the chosen part, made only when a field changed, and sent as one edit.
+class PartDraft {
+public:
+    PartDraft(Desk& desk, const job::Part& part) : desk_(desk), part_(part) {}
+    job::Part& change() {
+        if (!draft_)
+            draft_ = part_;
+        return *draft_;
+    }
+    /// Sends what changed, as the edit of this field; nothing when nothing changed.
+    void send(const std::string& field, const std::string& typed);
+
+private:
+    Desk& desk_;
+    const job::Part& part_;
+    std::optional<job::Part> draft_;
+};
+
+void choose_part(Desk& desk, const std::string& id);
+void add_part(Desk& desk);
+void copy_part(Desk& desk, const job::Part& part);
+void remove_part(Desk& desk, int index);
+
+enum class NewOperation { punch, cut, notch, bend, saddle };
+void add_operation(Desk& desk, const job::Part& part, NewOperation kind);
+void remove_operation(Desk& desk, const job::Part& part, int operation);
+
+/// Starting sizes of a shape, when the catalogue has none.
+[[nodiscard]] Section starting_section(UnitSystem system, section::Shape shape);
+
+} // namespace treadle::views

@@ -1,0 +1,214 @@
+#include "ui/views/reading.h"
+
+#include "plan/explain.h"
+#include "plan/words.h"
+#include "sheet/worksheet.h"
+
+#include <string_view>
+#include <type_traits>
+
+namespace treadle::views {
+
+namespace {
+
+ui::Verdict mark_of(plan::Outcome outcome) {
+    switch (outcome) {
+    case plan::Outcome::fits:
+        return ui::Verdict::fits;
+    case plan::Outcome::fits_up_to:
+        return ui::Verdict::up_to;
+    case plan::Outcome::does_not_fit:
+        return ui::Verdict::does_not_fit;
+    case plan::Outcome::cannot_be_said:
+        break;
+    }
+    return ui::Verdict::not_known;
+}
+
+/// How long the demand is beside the offer. Pixels of the strip only, never a figure to read.
+double share_of(const AnyQuantity& demand, const AnyQuantity& offer) {
+    return std::visit(
+        [&](const auto& of) -> double {
+            using Kind = std::decay_t<decltype(of)>;
+            const Kind* wanted = std::get_if<Kind>(&demand);
+            if constexpr (std::is_same_v<Kind, quantity::Number> ||
+                          std::is_same_v<Kind, quantity::Share>) {
+                return wanted && of.value > 0 ? wanted->value / of.value : 0.0;
+            } else if constexpr (std::is_same_v<Kind, Angle>) {
+                return wanted && of > Kind{} ? wanted->in_degrees() / of.in_degrees() : 0.0;
+            } else {
+                return wanted && of > Kind{} ? *wanted / of : 0.0;
+            }
+        },
+        offer);
+}
+
+void read_checks(const plan::OperationPlan& operation, PrintStyle style, OperationReading& into) {
+    const auto add = [&](std::size_t index) {
+        const plan::Check& check = operation.checks[index];
+        const bool deciding = static_cast<int>(index) == operation.deciding;
+        into.checks.push_back(
+            {plan::sentence(check, style), mark_of(check.outcome), check.warning, deciding});
+    };
+    if (operation.deciding != plan::k_none)
+        add(static_cast<std::size_t>(operation.deciding));
+    for (const bool troubled : {true, false}) {
+        for (std::size_t i = 0; i < operation.checks.size(); ++i) {
+            const plan::Check& check = operation.checks[i];
+            const bool trouble = check.outcome != plan::Outcome::fits || check.warning;
+            if (trouble == troubled && static_cast<int>(i) != operation.deciding)
+                add(i);
+        }
+    }
+}
+
+OperationReading read_operation(const plan::PartPlan& plan,
+                                std::size_t index,
+                                const equipment::Shop& shop,
+                                PrintStyle style) {
+    const plan::OperationPlan& operation = plan.operations[index];
+    OperationReading reading;
+    reading.title = plan::operation_title(*plan.part, index, style);
+    reading.detail = plan::operation_detail(*plan.part, plan, index, style);
+    reading.verdict = plan::verdict_words(operation, style);
+    reading.margin = plan::margin_words(operation, style);
+    reading.tools = plan::tooling_words(operation.tools, shop, style);
+    reading.mark = mark_of(operation.outcome);
+    if (operation.deciding != plan::k_none) {
+        const plan::Check& check = operation.checks[static_cast<std::size_t>(operation.deciding)];
+        reading.low_share = share_of(check.demand_low, check.offer);
+        reading.high_share = share_of(check.demand_high, check.offer);
+        reading.strip = plan::sentence(check, style);
+    }
+    read_checks(operation, style, reading);
+    for (const plan::Need& need : operation.needs)
+        reading.needs.push_back(plan::need_words(need, style));
+    reading.spoken = "Operation " + std::to_string(index + 1) + ": " + reading.title + ", " +
+                     reading.verdict + (reading.margin.empty() ? "" : ", " + reading.margin);
+    return reading;
+}
+
+std::string short_words(const plan::PartPlan& plan, const std::string& words) {
+    constexpr std::string_view k_start = "fits up";
+    if (plan.outcome == plan::Outcome::fits_up_to && words.rfind(k_start, 0) == 0)
+        return words.substr(5);
+    return words;
+}
+
+std::string announcement_of(const PartReading& reading) {
+    std::string sentence = reading.mark + ": " + reading.verdict;
+    for (std::size_t i = 0; i < reading.operations.size(); ++i) {
+        const OperationReading& operation = reading.operations[i];
+        if (operation.mark == reading.verdict_mark && !operation.margin.empty())
+            return sentence + ", " + operation.title + ", " + operation.margin + ".";
+    }
+    return sentence + ".";
+}
+
+std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPlan>& plan,
+                                       const edit::Session& session,
+                                       PrintStyle style) {
+    auto reading = std::make_shared<PartReading>();
+    const job::Part& part = *plan->part;
+    const Grade* grade = job::find_grade(session.job(), session.catalog(), part.grade);
+    reading->plan = plan;
+    reading->mark = part.mark;
+    reading->count = "\xC3\x97 " + std::to_string(part.count);
+    reading->title = plan::part_title(part, style);
+    reading->line = reading->title + ", " + (grade ? grade->name : part.grade) + ", " +
+                    std::to_string(part.count) + (part.count == 1 ? " piece" : " pieces");
+    reading->mass = quantity::print(plan->mass_each, style, Rounding::up) + " each";
+    if (!part.legs.empty())
+        reading->blank = "Blank " + quantity::print(plan->blank_length, style, Rounding::up);
+    reading->verdict = plan::verdict_words(*plan, style);
+    reading->short_verdict = short_words(*plan, reading->verdict);
+    reading->verdict_mark = mark_of(plan->outcome);
+    reading->small = to_picture(sheet::draw_small(*plan));
+    if (plan->problem)
+        reading->problem = plan->problem->field + ": " + plan->problem->reason;
+    for (std::size_t i = 0; i < plan->operations.size(); ++i)
+        reading->operations.push_back(read_operation(*plan, i, session.shop(), style));
+    reading->announcement = announcement_of(*reading);
+    reading->spoken = part.mark + ", " + reading->line + ": " + reading->verdict;
+    return reading;
+}
+
+SetUpReading read_set_up(const plan::SetUp& set_up,
+                         std::size_t index,
+                         const edit::Session& session,
+                         const std::vector<std::shared_ptr<PartReading>>& parts) {
+    SetUpReading reading;
+    reading.title = "Set-up " + std::to_string(index + 1);
+    reading.tools = plan::tooling_words(set_up.tools, session.shop(), session.job().style);
+    reading.strokes =
+        std::to_string(set_up.strokes) + (set_up.strokes == 1 ? " stroke" : " strokes");
+    for (const plan::Step& step : set_up.steps) {
+        const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
+        const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
+        reading.steps.push_back({part.mark + " \xC3\x97 " + std::to_string(step.pieces),
+                                 done.title + ", " + std::to_string(step.strokes) +
+                                     (step.strokes == 1 ? " stroke" : " strokes"),
+                                 step.part,
+                                 step.operation});
+    }
+    return reading;
+}
+
+} // namespace
+
+void Readings::refresh(const edit::Session& session) {
+    if (revision_ == session.revision())
+        return;
+    revision_ = session.revision();
+    workings_.clear();
+    const PrintStyle style = session.job().style;
+    const plan::Plan& plan = session.plan();
+    const bool same_words = style == style_ && shop_ == session.document().shop;
+    style_ = style;
+    shop_ = session.document().shop;
+
+    std::vector<std::shared_ptr<PartReading>> parts;
+    parts.reserve(plan.parts.size());
+    for (std::size_t i = 0; i < plan.parts.size(); ++i) {
+        const auto kept = [&]() -> std::shared_ptr<PartReading> {
+            // One edit moves entries by at most one place.
+            for (const std::size_t at : {i, i + 1, i == 0 ? i : i - 1}) {
+                if (same_words && at < parts_.size() && parts_[at]->plan == plan.parts[i])
+                    return parts_[at];
+            }
+            return nullptr;
+        }();
+        parts.push_back(kept ? kept : read_part(plan.parts[i], session, style));
+    }
+    parts_ = std::move(parts);
+
+    order_.clear();
+    for (std::size_t i = 0; i < plan.order.size(); ++i)
+        order_.push_back(read_set_up(plan.order[i], i, session, parts_));
+    shopping_.clear();
+    for (const plan::Need& need : plan.shopping)
+        shopping_.push_back(plan::need_words(need, style));
+    totals_ = std::to_string(plan.pieces) + " pieces, " + std::to_string(plan.strokes) +
+              " strokes, " + quantity::print(plan.mass, style, Rounding::up);
+}
+
+const std::vector<std::vector<std::string>>&
+Readings::working(const edit::Session& session, int part, int operation) {
+    const auto [entry, is_new] = workings_.try_emplace({part, operation});
+    if (!is_new)
+        return entry->second;
+    const plan::PartPlan& plan = *session.plan().parts[static_cast<std::size_t>(part)];
+    const std::vector<Working> workings =
+        operation == plan::k_none
+            ? plan::explain_part(plan, session.job(), session.shop(), session.catalog())
+            : plan::explain_operation(plan,
+                                      static_cast<std::size_t>(operation),
+                                      session.job(),
+                                      session.shop(),
+                                      session.catalog());
+    for (const Working& one : workings)
+        entry->second.push_back(sheet::working_lines(one, session.job().style));
+    return entry->second;
+}
+
+} // namespace treadle::views

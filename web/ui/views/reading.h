@@ -1,0 +1,136 @@
+// The plan put into words and pictures once, and kept while the plan stays the same.
+//
+// A frame draws from here and makes no text. A part's reading is kept as long as its plan is the
+// same object, so that one edit in a long job reads one part anew.
+
+#pragma once
+
+#include "edit/session.h"
+#include "sheet/drawing.h"
+
+#include "ui/widgets/drawing.h"
+#include "ui/widgets/verdict.h"
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace treadle::views {
+
+/// A drawing with its points turned into what the painter takes.
+struct Picture {
+    struct Line {
+        std::vector<ui::PointMm> points;
+        bool closed = false;
+        sheet::Pen pen = sheet::Pen::outline;
+        sheet::Fill fill = sheet::Fill::none;
+        int operation = plan::k_none;
+    };
+    struct Round {
+        ui::PointMm centre;
+        double radius_mm = 0;
+        sheet::Pen pen = sheet::Pen::outline;
+        sheet::Fill fill = sheet::Fill::paper;
+        int operation = plan::k_none;
+    };
+    struct Word {
+        ui::PointMm at;
+        std::string text;
+        sheet::Anchor anchor = sheet::Anchor::middle;
+        bool bold = false;
+        int operation = plan::k_none;
+    };
+    std::vector<Line> lines;
+    std::vector<Round> rounds;
+    std::vector<Word> words;
+    ui::BoundsMm bounds;
+    std::string description;
+};
+[[nodiscard]] Picture to_picture(const sheet::Drawing& drawing);
+
+struct CheckReading {
+    std::string sentence;
+    ui::Verdict verdict = ui::Verdict::not_known;
+    bool warning = false;
+    bool deciding = false;
+};
+
+struct OperationReading {
+    std::string title;
+    std::string detail;
+    std::string verdict;
+    std::string margin;
+    std::string tools;
+    std::string spoken; ///< all of the row in one sentence
+    std::string strip;  ///< what the strip shows, in words
+    ui::Verdict mark = ui::Verdict::not_known;
+    double low_share = 0; ///< lengths of the strip, for the picture only
+    double high_share = 0;
+    std::vector<CheckReading> checks; ///< the deciding one first, then what is not simply fitting
+    std::vector<std::string> needs;
+};
+
+struct PartReading {
+    std::shared_ptr<const plan::PartPlan> plan;
+    std::string mark;
+    std::string count; ///< "× 8"
+    std::string title; ///< "Plate 1/2 × 8 × 10"
+    std::string line;  ///< title, grade, pieces
+    std::string mass;  ///< "11.3 lb each, 68 lb in all"
+    std::string blank; ///< blank length of a bent part, or empty
+    std::string verdict;
+    std::string short_verdict; ///< for a narrow column
+    std::string announcement;  ///< "BP2: does not fit, 14 % over."
+    std::string spoken;
+    std::string problem;
+    ui::Verdict verdict_mark = ui::Verdict::not_known;
+    Picture small;
+    std::vector<OperationReading> operations;
+    std::optional<Picture> flat; ///< made when first looked at
+    std::optional<Picture> finished;
+};
+
+struct StepReading {
+    std::string title;  ///< "BP2 × 6"
+    std::string detail; ///< "Punch 13/16 round, 24 strokes"
+    int part = 0;
+    int operation = 0;
+};
+struct SetUpReading {
+    std::string title;
+    std::string tools;
+    std::string strokes;
+    std::vector<StepReading> steps;
+};
+
+class Readings {
+public:
+    /// Brings everything up to the session's revision. Cheap when nothing changed.
+    void refresh(const edit::Session& session);
+
+    [[nodiscard]] const std::vector<std::shared_ptr<PartReading>>& parts() const { return parts_; }
+    [[nodiscard]] const std::vector<SetUpReading>& order() const { return order_; }
+    [[nodiscard]] const std::vector<std::string>& shopping() const { return shopping_; }
+    [[nodiscard]] const std::string& totals() const { return totals_; }
+    /// Lines of the working of one operation, or of the part itself for plan::k_none.
+    [[nodiscard]] const std::vector<std::vector<std::string>>&
+    working(const edit::Session& session, int part, int operation);
+
+private:
+    std::uint64_t revision_ = ~std::uint64_t{0};
+    PrintStyle style_;
+    std::shared_ptr<const equipment::Shop> shop_;
+    std::vector<std::shared_ptr<PartReading>> parts_;
+    std::vector<SetUpReading> order_;
+    std::vector<std::string> shopping_;
+    std::string totals_;
+    std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
+};
+
+[[nodiscard]] const Picture&
+picture_of(PartReading& reading, bool finished_shape, PrintStyle style);
+
+} // namespace treadle::views

@@ -1,0 +1,51 @@
+#include "ui/views/screen.h"
+
+#include "ui/views/about_view.h"
+#include "ui/views/order_view.h"
+#include "ui/views/parts_place.h"
+#include "ui/views/sheets_view.h"
+#include "ui/views/shop_view.h"
+#include "ui/views/top_bar.h"
+
+namespace treadle::views {
+
+namespace {
+
+void keyboard(Desk& desk) {
+    using Mod = ui::Ui::Mod;
+    if (desk.ui.key("z", Mod::control))
+        desk.ask(Wish::undo);
+    if (desk.ui.key("z", Mod::control_shift) || desk.ui.key("Z", Mod::control_shift) ||
+        desk.ui.key("y", Mod::control))
+        desk.ask(Wish::redo);
+}
+
+void place(Desk& desk, const ui::Rect& rect) {
+    switch (desk.state.place) {
+    case Place::parts:
+        return parts_place(desk, rect);
+    case Place::order:
+        return order_view(desk, rect);
+    case Place::shop:
+        return shop_view(desk, rect);
+    case Place::sheets:
+        return sheets_view(desk, rect);
+    case Place::about:
+        return about_view(desk, rect);
+    }
+}
+
+} // namespace
+
+void screen(Desk& desk) {
+    ui::Rect rest = desk.ui.screen();
+    desk.ui.fill(rest, ui::Ink::bench);
+    desk.readings.refresh(desk.session);
+    keyboard(desk);
+    top_bar(desk, rest.cut_top(top_bar_height(desk.ui)));
+    rest.cut_top(messages(desk, rest));
+    place(desk, rest);
+    notice(desk);
+}
+
+} // namespace treadle::views

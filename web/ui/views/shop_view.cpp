@@ -1,0 +1,155 @@
+#include "ui/views/shop_view.h"
+
+#include "ui/views/attachment_form.h"
+#include "ui/views/crib_form.h"
+#include "ui/views/machine_form.h"
+#include "ui/views/shop_draft.h"
+#include "ui/views/station_form.h"
+#include "ui/widgets/controls.h"
+#include "ui/widgets/fields.h"
+#include "ui/widgets/text.h"
+
+#include <algorithm>
+#include <array>
+
+namespace treadle::views {
+
+namespace {
+
+struct Page {
+    enum class Kind { machine, station, attachment, crib, rules };
+    Kind kind = Kind::machine;
+    int index = 0;
+    std::string title;
+    std::string detail;
+};
+
+std::string count_words(std::size_t count) {
+    return std::to_string(count) + (count == 1 ? " tool" : " tools");
+}
+
+std::vector<Page> pages_of(const equipment::Shop& shop) {
+    using Kind = Page::Kind;
+    std::vector<Page> pages;
+    pages.push_back({Kind::machine,
+                     0,
+                     shop.machine.name.empty() ? "Machine" : shop.machine.name,
+                     shop.machine.invented ? "Machine, invented" : "Machine"});
+    for (std::size_t i = 0; i < shop.machine.stations.size(); ++i) {
+        const equipment::Station& station = shop.machine.stations[i];
+        pages.push_back({Kind::station,
+                         static_cast<int>(i),
+                         station.name,
+                         std::string("Station: ") + equipment::station_word(station.kind)});
+    }
+    for (std::size_t i = 0; i < shop.machine.attachments.size(); ++i) {
+        const equipment::Attachment& attachment = shop.machine.attachments[i];
+        pages.push_back(
+            {Kind::attachment,
+             static_cast<int>(i),
+             attachment.name,
+             std::string("Attachment: ") + equipment::attachment_word(attachment.kind)});
+    }
+    const equipment::Crib& crib = shop.crib;
+    const std::array<std::pair<const char*, std::size_t>, 5> tools = {
+        {{"Punches", crib.punches.size()},
+         {"Dies", crib.dies.size()},
+         {"V blocks", crib.vees.size()},
+         {"Brake punches", crib.brake_punches.size()},
+         {"Saddle dies", crib.saddle_dies.size()}}};
+    for (std::size_t i = 0; i < tools.size(); ++i)
+        pages.push_back(
+            {Kind::crib, static_cast<int>(i), tools[i].first, count_words(tools[i].second)});
+    pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
+    return pages;
+}
+
+void open_page(Desk& desk, int index) {
+    desk.state.shop_page = index;
+    desk.state.tool = 0;
+    desk.ui.want_frame();
+}
+
+void page_list(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages) {
+    ui::Ui& ui = desk.ui;
+    ui.fill(rect, ui::Ink::bench);
+    ui.rule(
+        rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
+    ui::Rect rest = rect;
+    rest.w -= ui.size().stroke;
+    ui::ScrollArea area(ui, "pages", rest, "Shop");
+    ui::Rect content = area.content();
+    const float height = std::max(62.0F, ui.size().target + 6);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        ui::ListRow row;
+        row.title = pages[i].title;
+        row.detail = pages[i].detail;
+        row.selected = static_cast<int>(i) == desk.state.shop_page;
+        if (ui::list_row(ui, "page-" + std::to_string(i), content.cut_top(height), row).pressed)
+            open_page(desk, static_cast<int>(i));
+    }
+    area.finish(content.y);
+}
+
+void page_choice(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages) {
+    std::vector<std::string> names;
+    for (const Page& page : pages)
+        names.push_back(page.title + " (" + page.detail + ")");
+    ui::Field field;
+    field.label = "Shown";
+    if (const auto chosen = ui::choice(desk.ui, "page", rect, field, names, desk.state.shop_page))
+        open_page(desk, *chosen);
+}
+
+float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
+    switch (page.kind) {
+    case Page::Kind::machine:
+        return machine_form(desk, rect);
+    case Page::Kind::station:
+        return station_form(desk, rect, page.index);
+    case Page::Kind::attachment:
+        return attachment_form(desk, rect, page.index);
+    case Page::Kind::crib:
+        return crib_form(desk, rect, static_cast<CribPage>(page.index));
+    case Page::Kind::rules:
+        return rules_form(desk, rect);
+    }
+    return rect.y;
+}
+
+} // namespace
+
+void shop_view(Desk& desk, const ui::Rect& rect) {
+    ui::Ui& ui = desk.ui;
+    const ui::Scope scope(ui, "shop");
+    ui.fill(rect, ui::Ink::paper);
+    const std::vector<Page> pages = pages_of(desk.session.shop());
+    desk.state.shop_page = std::clamp(desk.state.shop_page, 0, static_cast<int>(pages.size()) - 1);
+    ui::Rect rest = rect;
+    if (ui.is_narrow())
+        page_choice(
+            desk, rest.cut_top(ui::field_height(ui, false) + 8).inset(ui.size().margin, 4), pages);
+    else
+        page_list(desk, rest.cut_left(std::min(300 * ui.size().text_scale, rest.w * 0.38F)), pages);
+    const Page& page = pages[static_cast<std::size_t>(desk.state.shop_page)];
+    const ui::Scope page_scope(ui, std::to_string(desk.state.shop_page));
+    ui::ScrollArea area(ui, "form", rest, page.title);
+    ui::Rect content = area.content().inset(ui.size().margin, 0);
+    content.w = std::min(content.w, 900 * ui.size().text_scale);
+    content.y += ui.size().gap;
+    const float height = ui::line_height(ui, ui::TextSize::title) + 6;
+    ui::heading(ui,
+                {content.x, content.y, content.w, height},
+                page.title,
+                1,
+                {ui::TextSize::title, true, ui::Ink::ink, ui::Align::left});
+    content.y += height;
+    content.y += ui::paragraph(ui,
+                               content,
+                               page.detail,
+                               {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left}) +
+                 ui.size().gap;
+    area.finish(page_form(desk, content, page) + ui.size().margin);
+}
+
+} // namespace treadle::views

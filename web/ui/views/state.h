@@ -1,0 +1,86 @@
+// What the screen remembers between frames, and what it asks for.
+//
+// Nothing here is part of the job: losing it loses no work. A view changes only this; everything
+// that changes the job goes out as an ask and is done between two frames.
+
+#pragma once
+
+#include "edit/session.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace treadle::views {
+
+enum class Place { parts, order, shop, sheets, about };
+/// What the place beside a part's operations shows.
+enum class Panel { checks, working, part_form, operation_form };
+
+/// A typed text that was not taken, and why; it stays until it is mended or undone.
+struct Fault {
+    std::string field;
+    std::string typed;
+    std::string reason;
+};
+
+enum class Saved { nothing_yet, saving, saved, failed };
+
+/// A message that stays until it is dismissed.
+struct Message {
+    std::string title;
+    std::string text;
+};
+
+struct State {
+    Place place = Place::parts;
+    bool notice_open = false; ///< the safety notice is over everything
+    std::string part;         ///< id of the chosen part
+    int operation = 0;        ///< chosen operation of it, plan::k_none for none
+    bool finished_shape = false;
+    Panel panel = Panel::checks;
+    bool detail_open = false; ///< narrow screens: the part is shown instead of the list
+    bool adding = false;      ///< the choice of a new operation is open
+    int shop_page = 0;        ///< entry of the shop's list
+    int tool = 0;             ///< chosen tool of the crib page that is open
+    bool own_grade_open = false;
+    std::vector<Fault> faults;
+    std::vector<Message> messages;
+    Saved saved = Saved::nothing_yet;
+    std::string saved_note; ///< why it was not saved
+    bool letter = true;     ///< paper of the worksheet
+};
+
+/// An edit that one field made: a refusal is shown there, with the typed text kept.
+struct FieldEdit {
+    std::string field;
+    std::string typed;
+    edit::Edit edit;
+};
+struct PlainEdit {
+    edit::Edit edit;
+    std::string select_part;  ///< chosen afterwards; may be empty
+    bool select_last = false; ///< the part that was added last
+};
+enum class Wish {
+    undo,
+    redo,
+    accept_notice,
+    import_file,
+    export_file,
+    save_csv,
+    save_html,
+    save_json,
+    preview_sheet,
+    print_sheet,
+    demo_inch,
+    demo_metric,
+    new_job
+};
+using Ask = std::variant<FieldEdit, PlainEdit, Wish>;
+
+[[nodiscard]] const Fault* find_fault(const State& state, const std::string& field);
+void clear_fault(State& state, const std::string& field);
+void set_fault(State& state, Fault fault);
+
+} // namespace treadle::views

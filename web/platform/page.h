@@ -71,10 +71,13 @@ public:
     virtual void focus(const std::string& id) = 0; ///< empty: nothing has the focus
     virtual void scrolled(const std::string& id, float offset) = 0;
 
+    /// Makes what a picture needs. When Dear ImGui's atlas has no texture after it, the platform
+    /// loads one before it calls frame().
+    virtual void prepare() = 0;
     /// Makes one picture. The platform then draws what Dear ImGui holds.
     virtual void frame(double seconds_since_last) = 0;
-    /// Changes of the mirror since the last call, as JSON for the platform; empty when none.
-    [[nodiscard]] virtual const std::string& mirror_changes() = 0;
+    /// Changes of the mirror that the last frame made, as JSON for the platform; empty when none.
+    [[nodiscard]] virtual std::string take_mirror_changes() = 0;
 };
 
 } // namespace treadle::platform

@@ -56,7 +56,8 @@ public:
     /// all when the user walks away.
     virtual void pick_file(const std::string& accept, std::function<void(PickedFile)> answer) = 0;
 
-    /// Prints a whole HTML document. Its style must come by link to "sheet.css" beside the page.
+    /// Prints a whole HTML document. Its style must stand in <style> elements, which are carried
+    /// over as a style sheet; the page's security policy refuses style attributes.
     virtual void print_html(const std::string& title, const std::string& html) = 0;
     /// Shows a whole HTML document over the stage, with buttons to print and to close.
     virtual void show_sheet_preview(const std::string& title, const std::string& html) = 0;
@@ -66,6 +67,8 @@ public:
     [[nodiscard]] virtual std::string now_text() = 0;
     /// Says a whole sentence to a screen reader (role=status).
     virtual void announce(const std::string& sentence) = 0;
+    /// The set of inks in use, for the elements beside the canvas: "light", "dark" or "sun".
+    virtual void use_look(const std::string& name) = 0;
     /// Keeps the screen awake, or lets it sleep again. A wish: without the means nothing happens.
     virtual void keep_awake(bool awake) = 0;
     /// A part of the page's address after '#', or empty.

@@ -67,7 +67,6 @@ private:
     double scale_ = 1;
     double origin_x_ = 0;
     double origin_y_ = 0;
-    std::vector<PointMm> scratch_;
 };
 
 struct Drawing {

@@ -11,6 +11,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace treadle::ui {
@@ -60,17 +61,20 @@ public:
     void begin_frame();
     /// A fresh node in reused memory, inside the open container.
     Node& add(std::string_view id, Role role);
-    void open(Node& container);
-    void close();
+    /// Nodes added from now on are inside the container added last.
+    void open_last();
+    /// Ends the innermost container and gives it back.
+    Node& close();
     /// Compares with the last frame. False when nothing changed.
-    bool end_frame();
+    /// `focus_wish`: id of the node that is to get the keyboard, or empty.
+    bool end_frame(std::string_view focus_wish);
 
-    /// The changes, as JSON: {"order":[[id,parent]…] when it changed, "nodes":[…changed…]}.
-    [[nodiscard]] const std::string& changes() const { return changes_; }
-    void clear_changes() { changes_.clear(); }
+    /// The changes of the last frame, as JSON: {"nodes":[…changed…], "order":[[id,parent]…] when
+    /// it changed, "focus":id when wished}; empty when nothing changed. To be taken each frame.
+    [[nodiscard]] std::string take_changes() { return std::exchange(changes_, {}); }
 
-    [[nodiscard]] std::size_t size() const { return count_; }
-    [[nodiscard]] const Node& at(std::size_t index) const { return nodes_[index]; }
+    [[nodiscard]] std::size_t size() const { return last_count_; } ///< of the last frame
+    [[nodiscard]] const Node& at(std::size_t index) const { return last_[index]; }
     /// Null when no such node was drawn in the last frame.
     [[nodiscard]] const Node* find(std::string_view id) const;
 

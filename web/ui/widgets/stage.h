@@ -12,6 +12,7 @@
 #include "ui/widgets/ui.h"
 
 #include <functional>
+#include <optional>
 #include <string>
 
 struct ImGuiContext;
@@ -32,8 +33,6 @@ public:
     void use_text_scale(float scale);
 
     [[nodiscard]] Ui& ui() { return ui_; }
-    /// True when the glyphs were made anew since the last call: the renderer must load them.
-    [[nodiscard]] bool take_fonts_changed();
 
     void resize(const platform::StageSize& size) override;
     void prefer(const platform::Preferences& preferences) override;
@@ -45,8 +44,9 @@ public:
     void choose(const std::string& id, int index) override;
     void focus(const std::string& id) override;
     void scrolled(const std::string& id, float offset) override;
+    void prepare() override;
     void frame(double seconds_since_last) override;
-    const std::string& mirror_changes() override;
+    std::string take_mirror_changes() override;
 
 private:
     void hover(float x, float y) override;
@@ -67,8 +67,8 @@ private:
     std::optional<ThemeKind> theme_;
     std::optional<Density> density_;
     float text_scale_ = 1;
+    std::string look_;
     bool fonts_stale_ = true;
-    bool fonts_changed_ = false;
 };
 
 } // namespace treadle::ui

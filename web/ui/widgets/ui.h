@@ -69,10 +69,14 @@ public:
     /// Adds the node of a thing that is only seen. The id is `id` in the open scope.
     Node& add_node(std::string_view id, Role role, const Rect& rect, std::string_view name);
     /// Adds the node of a thing that can be pressed, and makes it answer to pointers.
-    Node& add_control(std::string_view id, Role role, const Rect& rect, std::string_view name);
+    /// The reference holds until the next node is added.
+    Node& add_control(std::string_view id,
+                      Role role,
+                      const Rect& rect,
+                      std::string_view name,
+                      bool enabled = true);
     /// An id for a thing that has no name of its own, stable while the view keeps its order.
     [[nodiscard]] std::string next_id(std::string_view kind);
-    void close_container() { semantics_.close(); }
 
     /// How the control with this full id is held.
     [[nodiscard]] Touch touch(const std::string& full_id) const;
@@ -80,7 +84,8 @@ public:
     [[nodiscard]] bool take_activation(const std::string& full_id);
     [[nodiscard]] std::optional<std::string> take_text(const std::string& full_id);
     [[nodiscard]] std::optional<int> take_choice(const std::string& full_id);
-    void draw_focus_ring(const Rect& rect);
+    /// After a control was drawn: its ring, when it has the keyboard.
+    void draw_focus_ring(const std::string& full_id, const Rect& rect);
 
     // Scrolling: everything until end_scroll is clipped and moved.
     /// Returns where the content starts: `rect` moved by the offset.
@@ -100,15 +105,28 @@ private:
     struct ScrollState {
         float offset = 0;
         float content = 0;
+        float height = 0;
+    };
+    struct ScrollHit {
+        std::string id;
         Rect rect;
-        bool seen = false;
+    };
+    struct Activation {
+        std::string id;
+        int frames = 0; ///< it has waited; a press that nobody takes is forgotten
+    };
+    struct Origin {
+        float x;
+        float y;
     };
 
     void begin_frame(const Rect& screen, ImDrawList& draw);
-    void end_frame();
+    /// True when the mirror has changed.
+    bool end_frame();
     [[nodiscard]] const Hit* hit(float x, float y) const;
     [[nodiscard]] std::string full_id(std::string_view id) const;
     [[nodiscard]] Rect clip() const { return clips_.empty() ? screen_ : clips_.back(); }
+    void add_hit(const Node& node, const Rect& rect);
     /// Scrolls the area under the point. True when something moved.
     bool scroll_at(float x, float y, float dy);
 
@@ -121,15 +139,20 @@ private:
     std::vector<std::size_t> scope_lengths_;
     std::vector<int> counters_;
     std::vector<Rect> clips_;
-    std::vector<std::string> scroll_ids_;
+    std::vector<Origin> origins_; ///< of the open containers: their nodes are placed from there
+    std::vector<std::string> open_scrolls_;
+    std::vector<ScrollHit> scroll_hits_;
+    std::vector<ScrollHit> last_scroll_hits_;
     std::vector<Hit> hits_;
     std::size_t hit_count_ = 0;
     std::vector<Hit> last_hits_;
     std::size_t last_hit_count_ = 0;
     std::size_t modal_from_ = 0; ///< hits before this one lie under a dialog
     std::size_t last_modal_from_ = 0;
+    std::size_t scroll_modal_from_ = 0;
+    std::size_t last_scroll_modal_from_ = 0;
     std::map<std::string, ScrollState, std::less<>> scrolls_;
-    std::vector<std::string> activations_;
+    std::vector<Activation> activations_;
     std::map<std::string, std::string> texts_;
     std::map<std::string, int> choices_;
     struct Key {

@@ -1,0 +1,26 @@
+// The functions of glue.js, which only carry bytes between the browser and the program.
+
+#pragma once
+
+extern "C" {
+
+void treadle_listen();
+void treadle_mirror(const char* changes);
+void treadle_count_frame(int drawn);
+void treadle_trouble(const char* title, const char* words);
+void treadle_context(int lost);
+char* treadle_boot_file(int index, int* length);
+void treadle_wake_in(double seconds);
+void treadle_load(const char* key, int ticket);
+void treadle_store(const char* key, const char* bytes, int length, int ticket);
+void treadle_download(const char* name, const char* type, const char* bytes, int length);
+void treadle_pick_file(const char* accept, int ticket);
+void treadle_print(const char* title, const char* html);
+void treadle_preview(const char* title, const char* html);
+void treadle_hide_preview();
+char* treadle_now_text();
+void treadle_announce(const char* sentence);
+void treadle_look(const char* name);
+void treadle_keep_awake(int awake);
+char* treadle_fragment();
+}

@@ -1,0 +1,53 @@
+// What host.cpp and browser_ports.cpp share: one page, one canvas, one program.
+
+#pragma once
+
+#include "platform/frame_pacer.h"
+#include "platform/page.h"
+#include "platform/ports.h"
+
+#include <functional>
+#include <map>
+#include <string>
+
+namespace treadle::platform::browser {
+
+class BrowserPorts final : public Ports {
+public:
+    void request_frame(const char* reason, int count) override;
+    void request_frame_in(double seconds) override;
+    void load(const std::string& key, std::function<void(LoadedBytes)> answer) override;
+    void store(const std::string& key,
+               std::string_view bytes,
+               std::function<void(StoreOutcome)> answer) override;
+    void download(const std::string& name,
+                  const std::string& media_type,
+                  std::string_view bytes) override;
+    void pick_file(const std::string& accept, std::function<void(PickedFile)> answer) override;
+    void print_html(const std::string& title, const std::string& html) override;
+    void show_sheet_preview(const std::string& title, const std::string& html) override;
+    void hide_sheet_preview() override;
+    std::string now_text() override;
+    void announce(const std::string& sentence) override;
+    void use_look(const std::string& name) override;
+    void keep_awake(bool awake) override;
+    std::string address_fragment() override;
+
+    // Answers that came back from the browser, by ticket.
+    void loaded(int ticket, LoadedBytes bytes);
+    void stored(int ticket, StoreOutcome outcome);
+    void picked(int ticket, PickedFile file);
+
+    FramePacer pacer;
+    std::function<void()> schedule; ///< asks the browser for the next animation frame
+
+private:
+    int next_ticket_ = 1;
+    std::map<int, std::function<void(LoadedBytes)>> loads_;
+    std::map<int, std::function<void(StoreOutcome)>> stores_;
+    std::map<int, std::function<void(PickedFile)>> picks_;
+};
+
+[[nodiscard]] BrowserPorts& browser_ports();
+
+} // namespace treadle::platform::browser

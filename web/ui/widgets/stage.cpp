@@ -1,0 +1,212 @@
+#include "ui/widgets/stage.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace treadle::ui {
+
+namespace {
+
+constexpr float k_px_per_notch = 100; ///< what browsers scroll for one notch
+
+} // namespace
+
+Stage::Stage(platform::Ports& ports, std::function<void(Ui&)> draw)
+    : ports_(ports),
+      draw_(std::move(draw)),
+      context_(ImGui::CreateContext()),
+      gestures_(*this) {
+    ImGui::SetCurrentContext(context_);
+    ImGuiIO& io = ImGui::GetIO();
+    io.IniFilename = nullptr;
+    io.LogFilename = nullptr;
+    apply_theme();
+}
+
+Stage::~Stage() { ImGui::DestroyContext(context_); }
+
+void Stage::use_fonts(FontFiles files) {
+    files_ = std::move(files);
+    fonts_stale_ = true;
+    ports_.request_frame("fonts", 2);
+}
+
+void Stage::use_theme(std::optional<ThemeKind> kind) {
+    theme_ = kind;
+    apply_theme();
+}
+
+void Stage::use_density(std::optional<Density> density) {
+    density_ = density;
+    apply_theme();
+}
+
+void Stage::use_text_scale(float scale) {
+    text_scale_ = std::clamp(scale, 1.0F, 2.0F);
+    fonts_stale_ = true;
+    apply_theme();
+}
+
+void Stage::apply_theme() {
+    const ThemeKind wished = preferences_.more_contrast ? ThemeKind::sun
+                             : preferences_.dark        ? ThemeKind::dark
+                                                        : ThemeKind::light;
+    const Density held = size_.coarse_pointer ? Density::shop : Density::desk;
+    ui_.theme_ = make_theme(theme_.value_or(wished), density_.value_or(held), text_scale_);
+    const char* const look = ui_.theme_.kind == ThemeKind::dark  ? "dark"
+                             : ui_.theme_.kind == ThemeKind::sun ? "sun"
+                                                                 : "light";
+    if (look_ != look) {
+        look_ = look;
+        ports_.use_look(look_);
+    }
+    ports_.request_frame("theme", 2);
+}
+
+void Stage::resize(const platform::StageSize& size) {
+    if (size.density != size_.density)
+        fonts_stale_ = true;
+    size_ = size;
+    apply_theme();
+}
+
+void Stage::prefer(const platform::Preferences& preferences) {
+    preferences_ = preferences;
+    apply_theme();
+}
+
+// ---- events -------------------------------------------------------------------------------------
+
+void Stage::pointer(const platform::PointerEvent& event) { gestures_.pointer(event); }
+
+void Stage::wheel(const platform::WheelEvent& event) {
+    gestures_.stop_glide();
+    if (ui_.scroll_at(event.x, event.y, event.notches_y * k_px_per_notch))
+        ports_.request_frame("wheel", 2);
+}
+
+bool Stage::key(const platform::KeyEvent& event) {
+    if (event.alt)
+        return false;
+    const Ui::Mod mod = !event.control ? Ui::Mod::none
+                        : event.shift  ? Ui::Mod::control_shift
+                                       : Ui::Mod::control;
+    // Only what the page asked for in its last frame: all other keys are the browser's.
+    const bool known =
+        std::any_of(ui_.known_keys_.begin(), ui_.known_keys_.end(), [&](const Ui::Key& key) {
+            return key.name == event.key && key.mod == mod;
+        });
+    if (!known)
+        return false;
+    ui_.keys_.push_back({event.key, mod});
+    ports_.request_frame("key", 2);
+    return true;
+}
+
+void Stage::activate(const std::string& id) {
+    ui_.activations_.push_back({id, 0});
+    ports_.request_frame("press", 2);
+}
+
+void Stage::commit_text(const std::string& id, const std::string& value) {
+    ui_.texts_[id] = value;
+    ports_.request_frame("text", 2);
+}
+
+void Stage::choose(const std::string& id, int index) {
+    ui_.choices_[id] = index;
+    ports_.request_frame("choice", 2);
+}
+
+void Stage::focus(const std::string& id) {
+    if (ui_.focused_ == id)
+        return;
+    ui_.focused_ = id;
+    ports_.request_frame("focus", 1);
+}
+
+void Stage::scrolled(const std::string& id, float offset) {
+    const auto found = ui_.scrolls_.find(id);
+    if (found == ui_.scrolls_.end() || std::fabs(found->second.offset - offset) < 1)
+        return;
+    found->second.offset = offset;
+    ports_.request_frame("scroll", 2);
+}
+
+// ---- gestures -----------------------------------------------------------------------------------
+
+void Stage::hover(float x, float y) {
+    const Ui::Hit* hit = ui_.hit(x, y);
+    const std::string_view id = hit != nullptr ? std::string_view(hit->id) : std::string_view();
+    if (ui_.hovered_ == id)
+        return;
+    ui_.hovered_ = id;
+    ports_.request_frame("hover", 1);
+}
+
+void Stage::hover_ends() {
+    if (ui_.hovered_.empty())
+        return;
+    ui_.hovered_.clear();
+    ports_.request_frame("hover", 1);
+}
+
+void Stage::press(float x, float y) {
+    const Ui::Hit* hit = ui_.hit(x, y);
+    if (hit == nullptr || !hit->enabled)
+        return;
+    ui_.pressed_ = hit->id;
+    ports_.request_frame("press", 1);
+}
+
+void Stage::release(float x, float y, bool acts) {
+    const Ui::Hit* hit = ui_.hit(x, y);
+    if (acts && hit != nullptr && hit->enabled && !hit->native && hit->id == ui_.pressed_)
+        activate(hit->id);
+    if (!ui_.pressed_.empty())
+        ports_.request_frame("release", 1);
+    ui_.pressed_.clear();
+}
+
+void Stage::drag_scroll(float start_x, float start_y, float, float dy) {
+    if (ui_.scroll_at(start_x, start_y, -dy))
+        ports_.request_frame("drag", 1);
+    else
+        gestures_.stop_glide();
+}
+
+// ---- frame --------------------------------------------------------------------------------------
+
+void Stage::prepare() {
+    ImGui::SetCurrentContext(context_);
+    if (!fonts_stale_)
+        return;
+    ui_.fonts_.build(files_, size_.density, text_scale_);
+    ImGui::GetIO().Fonts->SetTexID(nullptr);
+    fonts_stale_ = false;
+}
+
+void Stage::frame(double seconds_since_last) {
+    ImGui::SetCurrentContext(context_);
+    if (gestures_.glide(seconds_since_last))
+        ports_.request_frame("glide", 1);
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = ImVec2(size_.width, size_.height);
+    io.DisplayFramebufferScale = ImVec2(size_.density, size_.density);
+    // After an idle hour the clock must not jump.
+    io.DeltaTime = static_cast<float>(std::clamp(seconds_since_last, 0.001, 0.1));
+    ImGui::NewFrame();
+    ui_.begin_frame({0, 0, size_.width, size_.height}, *ImGui::GetBackgroundDrawList());
+    draw_(ui_);
+    ui_.end_frame();
+    ImGui::Render();
+    if (ui_.wants_frame_)
+        ports_.request_frame("page", 1);
+}
+
+std::string Stage::take_mirror_changes() { return ui_.semantics_.take_changes(); }
+
+} // namespace treadle::ui

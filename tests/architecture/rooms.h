@@ -44,6 +44,7 @@ inline constexpr std::array k_rooms{
     Room{"theme", "web/ui/theme", "base quantity"},
     Room{"platform", "web/platform", "base"},
     Room{"widgets", "web/ui/widgets", "base quantity theme platform"},
+    Room{"bare", "web/bare", ""},
     Room{"views",
          "web/ui/views",
          "base quantity geometry material section equipment job plan sheet edit theme widgets "
@@ -62,10 +63,10 @@ struct Library {
 };
 inline constexpr std::array k_libraries{
     Library{"nlohmann/", "archive"},
-    Library{"imgui", "theme widgets views platform web"},
-    Library{"backends/imgui", "platform web"},
-    Library{"emscripten", "platform web"},
-    Library{"GLES", "platform"},
+    Library{"imgui", "theme widgets views platform web bare"},
+    Library{"backends/imgui", "platform web bare"},
+    Library{"emscripten", "platform web bare"},
+    Library{"GLES", "platform bare"},
     Library{"doctest/", ""},
 };
 

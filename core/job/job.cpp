@@ -66,6 +66,10 @@ struct OperationCheck {
         const auto hole = geometry::checked(punch.hole);
         if (!hole)
             return inside("hole", hole.refusal());
+        if (punch.hole.shape == geometry::HoleShape::perimeter)
+            return base::Refusal{"hole.shape",
+                                 "A length of edge alone is no hole that could be drawn or placed.",
+                                 "round, square, rectangle, obround or hexagon"};
         if (auto fault = size_fault(punch.hole.size, "size"))
             return inside("hole", *fault);
         if (auto fault = place_fault(punch.hole.size2, "size2"))

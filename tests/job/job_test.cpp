@@ -122,6 +122,8 @@ TEST_CASE("holes are checked down to their size and pitch") {
           "operations[1].hole.size");
     CHECK(fault([](Part& p) { punch_of(p).hole.shape = geometry::HoleShape::obround; }) ==
           "operations[1].hole.size2");
+    CHECK(fault([](Part& p) { punch_of(p).hole.shape = geometry::HoleShape::perimeter; }) ==
+          "operations[1].hole.shape");
     CHECK(fault([](Part& p) { punch_of(p).at.x = inches(-1.0); }) == "operations[1].at.x");
     CHECK(fault([](Part& p) { punch_of(p).at.y = inches(k_nan); }) == "operations[1].at.y");
     CHECK(fault([](Part& p) { punch_of(p).at.columns = 0; }) == "operations[1].at.columns");

@@ -84,7 +84,7 @@ public:
                      const json::exception& /*why*/) {
         const std::string where = line_and_column(bytes_, position);
         if (position > bytes_.size() || bytes_.find_last_not_of(" \t\r\n") + 1 < position)
-            return refuse("file", "The file ends in the middle; it has been cut short.", where);
+            return refuse("file", "This ends in the middle; it has been cut short.", where);
         if (position > 0 && static_cast<unsigned char>(bytes_[position - 1]) >= 0x80)
             return refuse("file", "There are bytes here that are not UTF-8 text.", where);
         return refuse("file", "This is not readable as JSON.", where);
@@ -186,7 +186,7 @@ base::Result<Tree> read_tree(std::string_view bytes) {
                        "The file is larger than any job.",
                        "at most " + std::to_string(k_largest_file / (1024 * 1024)) + " MB"};
     if (bytes.find_first_not_of(" \t\r\n") == std::string_view::npos)
-        return Refusal{"file", "The file is empty.", ""};
+        return Refusal{"file", "There is nothing in it.", ""};
     Builder builder(bytes);
     const bool read = json::sax_parse(bytes.begin(), bytes.end(), &builder);
     return std::move(builder).finish(read);

@@ -58,8 +58,8 @@ TEST_CASE("another format is refused by its name") {
 }
 
 TEST_CASE("what is no JSON is refused with the line") {
-    CHECK(says(refusal_of(""), "empty"));
-    CHECK(says(refusal_of(" \n\t"), "empty"));
+    CHECK(says(refusal_of(""), "nothing"));
+    CHECK(says(refusal_of(" \n\t"), "nothing"));
     CHECK(says(refusal_of("{\n  \"format\": treadle}"), "line 2"));
     CHECK(says(refusal_of("\x7F"
                           "ELF"),

@@ -1,0 +1,182 @@
+#include "cli/commands.h"
+
+#include "archive/archive.h"
+#include "base/json_writer.h"
+#include "calc/answer_json.h"
+#include "calc/calculation.h"
+#include "cli/calc_lines.h"
+#include "cli/files.h"
+#include "plan/plan.h"
+#include "sheet/worksheet.h"
+
+#include <unistd.h>
+
+#include <array>
+
+namespace treadle::cli {
+
+namespace {
+
+using base::Refusal;
+using base::Result;
+using Words = std::vector<std::string>;
+
+constexpr int k_answered = 0;
+constexpr int k_not_said = 1;
+constexpr int k_refused = 2;
+
+constexpr const char* k_help =
+    R"(treadle: what a compact hydraulic ironworker makes of a job
+
+  treadle plan FILE.json                   the plan as JSON
+  treadle sheet FILE.json --out FILE.html  the worksheet
+  treadle check FILE.json                  is the file sound?
+  treadle calc NAME 'JSON'                 one formula: inputs are text with units
+  treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
+  treadle calc --list                      every calculation as JSON
+  treadle --help | --version
+
+Exit 0: answered (a job that does not fit is an answer).
+Exit 1: standard output cannot be written.
+Exit 2: refused, with {"error":{"field":...,"reason":...}} on standard output; nothing is written.
+`calc -` answers bad lines with such an error line and goes on; it ends with 0.
+
+The machine's manual, local codes and a competent person decide; figures are estimates.
+)";
+
+int answered(const std::string& text) { return say(text) ? k_answered : k_not_said; }
+
+int refused(const Refusal& refusal) {
+    return say(calc::refusal_json(refusal) + "\n") ? k_refused : k_not_said;
+}
+
+/// Everything that a command about a job file needs.
+struct Opened {
+    archive::File file;
+    job::Catalog catalog;
+};
+
+Result<Opened> open(const std::string& path) {
+    const auto bytes = read_bytes(path);
+    if (!bytes.ok())
+        return bytes.refusal();
+    auto file = archive::read_file(bytes.value());
+    if (!file.ok())
+        return file.refusal();
+    auto catalog = archive::read_catalog();
+    if (!catalog.ok())
+        return catalog.refusal();
+    return Opened{std::move(file).value(), std::move(catalog).value()};
+}
+
+int plan_command(const Words& words) {
+    if (words.size() != 2)
+        return refused({"file", "One job file is needed.", "treadle plan FILE.json"});
+    const auto opened = open(words[1]);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const auto& [job, shop] = opened->file;
+    const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
+    return answered(sheet::plan_json(plan, job, shop));
+}
+
+int check_command(const Words& words) {
+    if (words.size() != 2)
+        return refused({"file", "One job file is needed.", "treadle check FILE.json"});
+    const auto opened = open(words[1]);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const job::Job& job = opened->file.job;
+    base::JsonWriter json;
+    json.begin_object().field("ok", true).field("version", archive::k_format_version);
+    json.field("name", job.name).field("parts", static_cast<int>(job.parts.size())).end_object();
+    return answered(json.take() + "\n");
+}
+
+int sheet_command(const Words& words) {
+    std::string path;
+    std::string out;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i] == "--out" && i + 1 < words.size() && out.empty())
+            out = words[++i];
+        else if (path.empty() && words[i].rfind("--", 0) != 0)
+            path = words[i];
+        else
+            return refused({"command", "This word is not known here.", words[i]});
+    }
+    if (path.empty())
+        return refused(
+            {"file", "One job file is needed.", "treadle sheet FILE.json --out FILE.html"});
+    if (out.empty())
+        return refused({"out", "Where the worksheet goes is missing.", "--out FILE.html"});
+    const auto opened = open(path);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const auto& [job, shop] = opened->file;
+    const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
+    sheet::SheetOptions options;
+    options.paper = job.style.system == UnitSystem::inch ? sheet::Paper::letter : sheet::Paper::a4;
+    const std::string html = sheet::worksheet_html(plan, job, shop, opened->catalog, options);
+    if (const auto fault = write_bytes(out, html, path))
+        return refused(*fault);
+    return k_answered;
+}
+
+/// Answers are flushed before the next read, so that a program may wait for each of them.
+int calc_lines(const job::Catalog& catalog) {
+    CalcLines lines(catalog);
+    std::array<char, 65536> block;
+    for (;;) {
+        const ssize_t got = ::read(STDIN_FILENO, block.data(), block.size());
+        if (got < 0)
+            return refused({"line", "Standard input cannot be read.", ""});
+        if (got == 0)
+            break;
+        if (!say(lines.take({block.data(), static_cast<std::size_t>(got)})))
+            return k_not_said;
+    }
+    return answered(lines.end());
+}
+
+int calc_command(const Words& words) {
+    if (words.size() == 2 && words[1] == "--list")
+        return answered(calc::list_json() + "\n");
+    const auto catalog = archive::read_catalog();
+    if (!catalog.ok())
+        return refused(catalog.refusal());
+    if (words.size() == 2 && words[1] == "-")
+        return calc_lines(catalog.value());
+    if (words.size() != 3)
+        return refused({words.size() < 2 ? "calc" : "in",
+                        "A calculation needs its name and one JSON object.",
+                        "treadle calc NAME '{\"input\":\"1/2 in\"}'"});
+    const auto in = archive::read_calc_input(words[2]);
+    if (!in.ok())
+        return refused(in.refusal());
+    const auto answer = calc::run(words[1], in.value(), {catalog->grades, catalog->sections});
+    if (!answer.ok())
+        return refused(answer.refusal());
+    return answered(calc::answer_json(words[1], answer.value()) + "\n");
+}
+
+} // namespace
+
+int run(const Words& words) {
+    if (words.empty())
+        return refused({"command", "What to do is missing.", "treadle --help"});
+    if (words[0] == "--help" || words[0] == "-h")
+        return answered(k_help);
+    if (words[0] == "--version")
+        return answered("treadle, job format " + std::to_string(archive::k_format_version) + "\n");
+    if (words[0] == "plan")
+        return plan_command(words);
+    if (words[0] == "sheet")
+        return sheet_command(words);
+    if (words[0] == "check")
+        return check_command(words);
+    if (words[0] == "calc")
+        return calc_command(words);
+    return refused({"command", "This command is not known.", "treadle --help"});
+}
+
+} // namespace treadle::cli

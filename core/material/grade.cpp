@@ -112,11 +112,36 @@ Result<StrengthBand> band_for(const Grade& grade, Length thickness) {
                        " mm"};
 }
 
+namespace {
+
+/// Some standards print a stronger range for thinner metal. Metal just over such a limit would then
+/// ask for less force than metal just under it, and a verdict would turn easier with thickness. So
+/// a thinner band's strength is carried on, falling as the thickness grows, until the printed one
+/// is reached: strength times thickness never falls.
+Stress carried(const Grade& grade, Length thickness, Stress StrengthBand::*strength) {
+    Stress most;
+    for (const StrengthBand& band : grade.bands) {
+        if (thickness <= band.up_to)
+            return larger(most, band.*strength);
+        most = larger(most, band.*strength * (band.up_to / thickness));
+    }
+    return most;
+}
+
+} // namespace
+
 Result<UpperTensile> upper_tensile(const Grade& grade, Length thickness) {
     const Result<StrengthBand> band = band_for(grade, thickness);
     if (!band)
         return band.refusal();
-    return UpperTensile{band->tensile_upper};
+    return UpperTensile{carried(grade, thickness, &StrengthBand::tensile_upper)};
+}
+
+Result<MinimumTensile> careful_minimum(const Grade& grade, Length thickness) {
+    const Result<StrengthBand> band = band_for(grade, thickness);
+    if (!band)
+        return band.refusal();
+    return MinimumTensile{carried(grade, thickness, &StrengthBand::tensile_minimum)};
 }
 
 Result<MinimumTensile> minimum_tensile(const Grade& grade, Length thickness) {

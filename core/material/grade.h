@@ -74,7 +74,11 @@ struct GradeTable {
 /// not cover it, and guessing lower would be wrong in the dangerous direction.
 [[nodiscard]] base::Result<StrengthBand> band_for(const Grade& grade, Length thickness);
 
+/// Never less than a thinner band's strength scaled down by thickness: thicker metal is never
+/// easier.
 [[nodiscard]] base::Result<UpperTensile> upper_tensile(const Grade& grade, Length thickness);
+/// The minimum carried on the same way: the weak end of a demand, not the specified minimum.
+[[nodiscard]] base::Result<MinimumTensile> careful_minimum(const Grade& grade, Length thickness);
 [[nodiscard]] base::Result<MinimumTensile> minimum_tensile(const Grade& grade, Length thickness);
 /// Tensile strength times the grade's shear ratio.
 [[nodiscard]] Stress shear_strength(const Grade& grade, Stress tensile);

@@ -122,7 +122,10 @@ metal_of(const job::Part& part, const job::Job& job, const job::Catalog& catalog
     metal.thickness = section::governing_thickness(part.section);
     if (metal.grade->refusal.cutting && metal.grade->refusal.bending)
         return metal; // refused whatever its strength, which nobody may know
-    const auto low = material::minimum_tensile(*metal.grade, metal.thickness);
+    const auto printed = material::minimum_tensile(*metal.grade, metal.thickness);
+    if (!printed)
+        return printed.refusal();
+    const auto low = material::careful_minimum(*metal.grade, metal.thickness);
     if (!low)
         return low.refusal();
     const auto high = material::upper_tensile(*metal.grade, metal.thickness);
@@ -132,7 +135,7 @@ metal_of(const job::Part& part, const job::Job& job, const job::Catalog& catalog
     metal.high = high->value;
     if (!(part.certified_tensile > Stress{}))
         return metal;
-    if (part.certified_tensile < metal.low)
+    if (part.certified_tensile < printed->value)
         return Refusal{"certified",
                        "The certificate's strength is under the least this grade allows.",
                        "Check the grade and the certificate."};

@@ -8,7 +8,7 @@ namespace treadle::sheet {
 namespace {
 
 /// Widest usual digit plus a little, so that any sans-serif face fits.
-constexpr double k_em_share = 0.6;
+constexpr double k_em_share = 0.66;
 constexpr double k_balloon_points = 7.0;
 /// More figures than this on one line are thinned by a stride first: nobody could read them.
 constexpr std::size_t k_most_figures = 200;

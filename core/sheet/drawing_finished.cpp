@@ -1,6 +1,7 @@
 // The part as it comes off the machine: side view of a bent flat, or section beside its length.
 
 #include "plan/words.h"
+#include "sheet/figures.h"
 #include "sheet/outline.h"
 
 #include <algorithm>
@@ -34,8 +35,8 @@ double unit_for(double width, double height) {
 
 Spot along(Spot from, Spot way, double by) { return {from.x + way.x * by, from.y + way.y * by}; }
 
-/// Keeps labels off the metal: small boxes on the way round it.
-void keep_metal_free(Drafter& draft, const std::vector<Spot>& outline) {
+/// Keeps labels off a line: small boxes on the way along it, back to its beginning.
+void keep_line_free(Drafter& draft, const std::vector<Spot>& outline) {
     const double half = draft.points(1.5);
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const Spot a = outline[i];
@@ -68,7 +69,10 @@ void dimension_leg(
     draft.path({off(a, 8), off(b, 8)}, Pen::dimension);
     draft.path({off(a, 2), off(a, 11)}, Pen::dimension);
     draft.path({off(b, 2), off(b, 11)}, Pen::dimension);
-    const std::string text = quantity::print_bare(value, style);
+    keep_line_free(draft, {off(a, 8), off(b, 8)});
+    keep_line_free(draft, {off(a, 2), off(a, 11)});
+    keep_line_free(draft, {off(b, 2), off(b, 11)});
+    const std::string text = setting_text(value, style);
     const double half_text = draft.text_width(text) / draft.points(2.0);
     std::vector<Spot> spots;
     const double lift = 8.0 + std::abs(out.x) * half_text + std::abs(out.y) * 6.0 + 2.0;
@@ -84,10 +88,10 @@ void dimension_bend(Drafter& draft,
                     const job::Bend& wanted,
                     PrintStyle style) {
     std::vector<Spot> spots;
-    for (double far = 12.0; far <= 60.0; far += 6.0) {
+    for (double far = 12.0; far <= 48.0; far += 4.0)
         spots.push_back(along(bend.apex, bend.inward, draft.points(far)));
-        spots.push_back(along(bend.apex, bend.inward, -draft.points(far + 8.0)));
-    }
+    for (double far = 16.0; far <= 70.0; far += 4.0)
+        spots.push_back(along(bend.apex, bend.inward, -draft.points(far)));
     draft.label_where_free(spots, quantity::print(wanted.angle, style), bend.operation);
 }
 
@@ -99,7 +103,7 @@ Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style) {
     Drafter draft(unit_for(box.high.x - box.low.x, box.high.y - box.low.y));
     const double thickness = to_millimetres(plan.part->section.thickness);
     draft.shape(profile->outline, Fill::steel, Pen::outline);
-    keep_metal_free(draft, profile->outline);
+    keep_line_free(draft, profile->outline);
     for (std::size_t i = 0; i < profile->legs.size(); ++i)
         dimension_leg(draft, profile->legs[i], thickness, plan.part->legs[i], style);
     for (const ProfileBend& bend : profile->bends)
@@ -193,7 +197,7 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style) {
     draft.shape(outlines.front(), Fill::steel, Pen::outline);
     for (std::size_t i = 1; i < outlines.size(); ++i)
         draft.shape(outlines[i], Fill::paper, Pen::outline);
-    const auto text = [&](double mm) { return quantity::print_bare(millimetres(mm), style); };
+    const auto text = [&](double mm) { return stock_text(millimetres(mm), style); };
     dimension_below(draft, 0.0, box.high.x, 0.0, text(box.high.x));
     const bool ring =
         section.shape == section::Shape::round || section.shape == section::Shape::pipe;
@@ -209,7 +213,8 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style) {
             spot.x += x;
         draft.shape(piece, Fill::steel, Pen::outline);
     }
-    dimension_below(draft, x, x + view.width, 0.0, text(blank_length_mm(plan)));
+    dimension_below(
+        draft, x, x + view.width, 0.0, setting_text(millimetres(blank_length_mm(plan)), style));
     return draft.finish("Section and length of " + plan.part->mark + ", " +
                         plan::part_title(*plan.part, style) + ".");
 }
@@ -222,8 +227,8 @@ Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style) {
     Drafter draft(unit_for(length, width));
     draft.shape(face_outline(plan, section::Face::flat, length).outline, Fill::steel, Pen::outline);
     draw_holes(draft, plan, section::Face::flat, 0.0);
-    dimension_below(draft, 0.0, length, 0.0, quantity::print_bare(millimetres(length), style));
-    dimension_left(draft, 0.0, width, 0.0, quantity::print_bare(millimetres(width), style));
+    dimension_below(draft, 0.0, length, 0.0, setting_text(millimetres(length), style));
+    dimension_left(draft, 0.0, width, 0.0, stock_text(millimetres(width), style));
     return draft.finish("Outline of " + plan.part->mark + ".");
 }
 

@@ -1,6 +1,7 @@
 // The flat blank, face under face, each with running dimensions from its own datum corner.
 
 #include "plan/words.h"
+#include "sheet/figures.h"
 #include "sheet/outline.h"
 
 #include <algorithm>
@@ -18,7 +19,7 @@ constexpr double k_row_above_points = 8.0;
 constexpr double k_bend_row_points = 30.0; ///< angle and balloon over a bend line
 constexpr double k_name_row_points = 12.0;
 constexpr double k_right_points = 22.0;
-constexpr double k_figure_gap_points = 5.0;
+constexpr double k_figure_gap_points = 6.0;
 
 struct Frame { ///< where one face lies in the drawing
     section::Face face = section::Face::flat;
@@ -31,11 +32,12 @@ struct Sheet {
     PrintStyle style;
     double length = 0.0;
     Drafter draft;
+    double wide = 0.0; ///< points of the picture to the right of the datum end
     int dropped = 0;
 };
 
 std::string figure_text(double mm, PrintStyle style) {
-    return quantity::print_bare(millimetres(mm), style);
+    return setting_text(millimetres(mm), style);
 }
 
 void add_figure(std::vector<Figure>& figures, double mm, int operation) {
@@ -78,7 +80,7 @@ void draw_figures_along(Sheet& sheet, const Frame& frame, std::vector<Figure> fi
         figure.room = draft.text_width(figure.text) + draft.points(k_figure_gap_points);
     }
     const double lowest = -draft.points(12);
-    sheet.dropped += spread(figures, sheet.length + draft.points(k_right_points), lowest);
+    sheet.dropped += spread(figures, std::max(sheet.length, draft.points(sheet.wide)), lowest);
     for (const Figure& figure : figures) {
         if (std::abs(figure.placed - figure.at) > draft.points(0.5))
             draft.path({{figure.at, y(11)}, {figure.placed, y(16)}}, Pen::dimension);
@@ -153,8 +155,8 @@ void draw_bends(Sheet& sheet, const Frame& frame) {
         figure.operation = mark.operation;
         figures.push_back(std::move(figure));
     }
-    sheet.dropped +=
-        spread(figures, sheet.length + draft.points(2.0 * k_right_points), -draft.points(40));
+    sheet.dropped += spread(
+        figures, std::max(sheet.length, draft.points(sheet.wide)), -draft.points(k_right_points));
     for (const Figure& figure : figures) {
         draft.path({{figure.at, top + draft.points(2)}, {figure.placed, top + draft.points(7)}},
                    Pen::dimension);
@@ -170,14 +172,15 @@ void draw_bends(Sheet& sheet, const Frame& frame) {
 /// Cuts and saddles are numbered beside the end they make.
 void number_ends(Sheet& sheet, const Frame& frame) {
     const double half = sheet.draft.points(3);
-    const double middle = frame.low + frame.width / 2.0;
+    const double middle = frame.width / 2.0;
+    const EndPlaces ends = ends_at(sheet.plan, frame.face, sheet.length, middle);
     for (std::size_t i = 0; i < sheet.plan.part->operations.size(); ++i) {
         const job::Operation& operation = sheet.plan.part->operations[i];
         const auto* cut = std::get_if<job::Cut>(&operation);
         const auto* saddle = std::get_if<job::Saddle>(&operation);
         if (cut == nullptr && saddle == nullptr)
             continue;
-        Spot at{sheet.length + half, middle};
+        Spot at{ends.finish + half, frame.low + middle};
         if (cut != nullptr && cut->side == job::CutSide::width)
             at = {sheet.length * 0.75, frame.low + frame.width - half};
         sheet.draft.balloon(at, half, static_cast<int>(i));
@@ -227,29 +230,31 @@ widest_figure(const Drafter& one_point, const std::vector<Figure>& figures, Prin
     return widest;
 }
 
-/// Millimetres of the part for one point of the picture, so that all of it finds room.
-double unit_for(const plan::PartPlan& plan,
-                const std::vector<Frame>& frames,
-                double length,
-                PrintStyle style) {
+/// How the picture is shared out, in points.
+struct Shares {
+    double wide = 0.0; ///< right of the datum end, with room for numbers
+    double high = 0.0; ///< for the faces themselves
+};
+
+Shares shares_of(const plan::PartPlan& plan,
+                 const std::vector<Frame>& frames,
+                 double length,
+                 PrintStyle style) {
     const bool bends = std::any_of(plan.marks.begin(), plan.marks.end(), [](const plan::Mark& m) {
         return m.kind == plan::Mark::Kind::bend_line;
     });
-    const Sheet measure{plan, style, length, Drafter(1.0), 0};
-    double widths = 0.0;
+    const Sheet measure{plan, style, length, Drafter(1.0)};
     double rows = 0.0;
     double left = 0.0;
     for (const Frame& frame : frames) {
-        widths += frame.width;
         rows += k_row_below_points + (bends ? k_bend_row_points : k_row_above_points) +
                 (frames.size() > 1 ? k_name_row_points : 0.0);
         const FaceOutline outline = face_outline(plan, frame.face, length);
         left = std::max(
             left, widest_figure(measure.draft, values_of(measure, frame, outline, false), style));
     }
-    const double wide = k_flat_width_mm * k_points_per_mm - left - 22.0 - 2.0 * k_right_points;
-    const double high = std::max(24.0, k_flat_height_mm * k_points_per_mm - rows);
-    return std::max(length / wide, widths / high);
+    return {k_flat_width_mm * k_points_per_mm - left - 22.0,
+            std::max(24.0, k_flat_height_mm * k_points_per_mm - rows)};
 }
 
 } // namespace
@@ -265,8 +270,14 @@ Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style) {
         });
     if (!drawable)
         return no_drawing(plan);
-    const double unit = unit_for(plan, frames, length, style);
-    Sheet sheet{plan, style, length, Drafter(unit), 0};
+    double widths = 0.0;
+    for (const Frame& frame : frames)
+        widths += frame.width;
+    const Shares shares = shares_of(plan, frames, length, style);
+    // Millimetres of the part for one point of the picture, so that all of it finds room.
+    const double unit =
+        std::max(length / (shares.wide - 2.0 * k_right_points), widths / shares.high);
+    Sheet sheet{plan, style, length, Drafter(unit), shares.wide};
     const bool named = frames.size() > 1 || frames.front().face != section::Face::flat;
     double low = 0.0;
     for (std::size_t i = 0; i < frames.size(); ++i) {

@@ -257,6 +257,12 @@ FaceOutline face_outline(const plan::PartPlan& plan, section::Face face, double 
     return made;
 }
 
+EndPlaces
+ends_at(const plan::PartPlan& plan, section::Face face, double length_mm, double height_mm) {
+    const Ends ends = ends_of(plan, face, length_mm);
+    return {ends.start(height_mm), ends.finish(height_mm)};
+}
+
 std::vector<Spot> hole_corners(const geometry::HoleOutline& hole, bool turned) {
     const auto half = geometry::half_extent(hole, turned);
     const double a = to_millimetres(half.along);

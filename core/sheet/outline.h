@@ -29,6 +29,14 @@ struct FaceOutline {
 [[nodiscard]] FaceOutline
 face_outline(const plan::PartPlan& plan, section::Face face, double length_mm);
 
+/// Where the ends of a face are, at a height above its datum edge.
+struct EndPlaces {
+    double start = 0.0;
+    double finish = 0.0;
+};
+[[nodiscard]] EndPlaces
+ends_at(const plan::PartPlan& plan, section::Face face, double length_mm, double height_mm);
+
 /// A shaped hole's corners about its centre; empty for a round one.
 [[nodiscard]] std::vector<Spot> hole_corners(const geometry::HoleOutline& hole, bool turned);
 /// A face's holes as they are, its datum edge at height `low`. Numbers keep clear of them.

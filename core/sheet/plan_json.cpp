@@ -4,20 +4,29 @@
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
+#include <cmath>
+
 namespace treadle::sheet {
 
 namespace {
 
 using base::JsonWriter;
-using quantity::to_millimetres;
+
+/// A millionth of a millimetre or kilonewton is below any tool, and short numbers are written fast.
+double short_of(double value) { return std::round(value * 1e6) / 1e6; }
+
+/// Millimetres as they are written.
+double mm(Length value) { return short_of(quantity::to_millimetres(value)); }
 
 /// Writes `name` with the unit of the quantity behind it.
 struct UnitField {
     JsonWriter& json;
     const char* name;
 
-    void put(const char* unit, double value) const { json.field(std::string(name) + unit, value); }
-    void operator()(Length q) const { put("_mm", to_millimetres(q)); }
+    void put(const char* unit, double value) const {
+        json.field(std::string(name) + unit, short_of(value));
+    }
+    void operator()(Length q) const { put("_mm", mm(q)); }
     void operator()(Area q) const { put("_mm2", quantity::to_square_millimetres(q)); }
     void operator()(Force q) const { put("_kN", quantity::to_kilonewtons(q)); }
     void operator()(Stress q) const { put("_MPa", quantity::to_megapascals(q)); }
@@ -34,9 +43,9 @@ struct UnitField {
 void write_hole(JsonWriter& json, const char* name, const geometry::HoleOutline& hole, bool owned) {
     json.key(name).begin_object();
     json.field("shape", geometry::hole_shape_word(hole.shape));
-    json.field("size_mm", to_millimetres(hole.size));
+    json.field("size_mm", mm(hole.size));
     if (hole.size2 > Length{})
-        json.field("size2_mm", to_millimetres(hole.size2));
+        json.field("size2_mm", mm(hole.size2));
     json.field("in_crib", owned).end_object();
 }
 
@@ -52,13 +61,13 @@ void write_tools(JsonWriter& json, const plan::Tooling& tools, const equipment::
     if (tools.die_size.size > Length{})
         write_hole(json, "die", tools.die_size, tools.die != plan::k_none);
     if (tools.opening > Length{})
-        json.field("opening_mm", to_millimetres(tools.opening));
+        json.field("opening_mm", mm(tools.opening));
     if (tools.nose > Length{})
-        json.field("nose_mm", to_millimetres(tools.nose));
+        json.field("nose_mm", mm(tools.nose));
     if (tools.saddle_run > Length{})
-        json.field("saddle_run_mm", to_millimetres(tools.saddle_run));
+        json.field("saddle_run_mm", mm(tools.saddle_run));
     if (tools.mitre != Angle{})
-        json.field("mitre_deg", tools.mitre.in_degrees());
+        json.field("mitre_deg", short_of(tools.mitre.in_degrees()));
     json.end_object();
 }
 
@@ -85,10 +94,10 @@ void write_check(JsonWriter& json, const plan::Check& check, PrintStyle style) {
         std::visit(UnitField{json, "demand_low"}, check.demand_low);
         std::visit(UnitField{json, "demand_high"}, check.demand_high);
         std::visit(UnitField{json, "offer"}, check.offer);
-        json.field("margin_pct", check.margin * 100.0);
+        json.field("margin_pct", short_of(check.margin * 100.0));
     }
     if (check.outcome == plan::Outcome::fits_up_to)
-        json.field("limit_MPa", quantity::to_megapascals(check.limit));
+        json.field("limit_MPa", short_of(quantity::to_megapascals(check.limit)));
     if (!check.missing.empty())
         json.field("missing", check.missing);
     json.field("sentence", plan::sentence(check, style)).end_object();
@@ -96,13 +105,13 @@ void write_check(JsonWriter& json, const plan::Check& check, PrintStyle style) {
 
 void write_bend(JsonWriter& json, const plan::OperationPlan& operation) {
     json.key("bend").begin_object();
-    json.field("angle_deg", operation.bend.angle.in_degrees());
-    json.field("radius_mm", to_millimetres(operation.bend.radius));
-    json.field("thickness_mm", to_millimetres(operation.bend.thickness));
-    json.field("allowance_mm", to_millimetres(operation.figures.allowance));
-    json.field("deduction_mm", to_millimetres(operation.figures.deduction));
-    json.field("setback_mm", to_millimetres(operation.figures.setback));
-    json.field("k", operation.figures.k).end_object();
+    json.field("angle_deg", short_of(operation.bend.angle.in_degrees()));
+    json.field("radius_mm", mm(operation.bend.radius));
+    json.field("thickness_mm", mm(operation.bend.thickness));
+    json.field("allowance_mm", mm(operation.figures.allowance));
+    json.field("deduction_mm", mm(operation.figures.deduction));
+    json.field("setback_mm", mm(operation.figures.setback));
+    json.field("k", short_of(operation.figures.k)).end_object();
 }
 
 const char* operation_key(const job::Operation& operation) {
@@ -128,7 +137,7 @@ void write_operation(JsonWriter& json,
         decided ? &operation.checks[static_cast<std::size_t>(operation.deciding)] : nullptr;
     json.key("margin_pct");
     if (check != nullptr && check->missing.empty() && check->said.empty())
-        json.number(check->margin * 100.0);
+        json.number(short_of(check->margin * 100.0));
     else
         json.null();
     json.key("deciding_rule");
@@ -175,10 +184,10 @@ void write_part(JsonWriter& json,
         json.field("field", part.problem->field).field("reason", part.problem->reason);
         json.field("detail", part.problem->detail).end_object();
     }
-    json.field("blank_length_mm", to_millimetres(part.blank_length));
-    json.field("blank_exact_mm", to_millimetres(part.blank_exact));
-    json.field("blank_width_mm", to_millimetres(part.blank_width));
-    json.field("mass_each_kg", quantity::to_kilograms(part.mass_each));
+    json.field("blank_length_mm", mm(part.blank_length));
+    json.field("blank_exact_mm", mm(part.blank_exact));
+    json.field("blank_width_mm", mm(part.blank_width));
+    json.field("mass_each_kg", short_of(quantity::to_kilograms(part.mass_each)));
     json.key("operations").begin_array();
     for (std::size_t i = 0; i < part.operations.size(); ++i)
         write_operation(json, part, i, job, shop);
@@ -186,7 +195,7 @@ void write_part(JsonWriter& json,
     for (const plan::Mark& mark : part.marks) {
         json.begin_object().field("kind", mark_key(mark.kind)).field("operation", mark.operation);
         json.field("face", section::face_word(mark.face));
-        json.field("x_mm", to_millimetres(mark.x)).field("y_mm", to_millimetres(mark.y));
+        json.field("x_mm", mm(mark.x)).field("y_mm", mm(mark.y));
         json.end_object();
     }
     json.end_array().end_object();
@@ -248,7 +257,7 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
     json.end_array().key("totals").begin_object();
     json.field("parts", static_cast<int>(plan.parts.size())).field("pieces", plan.pieces);
     json.field("strokes", plan.strokes).field("set_ups", static_cast<int>(plan.order.size()));
-    json.field("mass_kg", quantity::to_kilograms(plan.mass)).end_object();
+    json.field("mass_kg", short_of(quantity::to_kilograms(plan.mass))).end_object();
     json.end_object();
     return json.take() + "\n";
 }

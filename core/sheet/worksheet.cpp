@@ -77,18 +77,20 @@ std::string worksheet_html(const plan::Plan& plan,
     html.markup("<!DOCTYPE html>\n").open("html", "lang=\"en\"");
     write_head(html, in);
     html.open("body", options.paper == Paper::letter ? "class=\"letter\"" : "class=\"a4\"");
-    html.element("p", job.name + " · worksheet", "class=\"running\" aria-hidden=\"true\"");
+    // First in the source, last on every printed page: a footer group repeats.
+    html.element("div", job.name + " · worksheet", "class=\"running\" aria-hidden=\"true\"");
+    html.open("div", "class=\"sheet\"");
     write_header(html, in);
     html.open("main");
     write_summary(html, in);
     write_not_made(html, in);
     write_shopping(html, in);
+    write_cautions(html, in);
     write_set_ups(html, in);
     write_parts(html, in);
-    write_cautions(html, in);
     if (options.workings)
         write_workings(html, in);
-    html.close().close().close();
+    html.close().close().close().close();
     return html.take();
 }
 

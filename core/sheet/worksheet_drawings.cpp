@@ -2,6 +2,7 @@
 
 #include "plan/words.h"
 #include "sheet/drawing.h"
+#include "sheet/figures.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
@@ -9,7 +10,6 @@ namespace treadle::sheet {
 namespace {
 
 using quantity::print;
-using quantity::print_bare;
 using quantity::print_decimal;
 
 void write_fact(Html& html, const char* name, const std::string& value) {
@@ -38,7 +38,10 @@ void write_facts(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
     write_fact(html, "Pieces", std::to_string(part.part->count));
     write_fact(html, "Grade", grade != nullptr ? grade->name : part.part->grade);
     if (part.blank_length > Length{})
-        write_fact(html, "Blank", print(part.blank_length, blank_style(in)));
+        write_fact(html,
+                   "Blank",
+                   setting_text(part.blank_length, style) +
+                       (style.system == UnitSystem::inch ? " in" : " mm"));
     if (part.mass_each > Mass{})
         write_fact(html, "Mass of a blank", print(part.mass_each, style));
     if (part.part->certified_tensile > Stress{})
@@ -65,7 +68,7 @@ void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
         html.element("td", print(bend->angle, style) + (bend->up ? " up" : " down"));
         html.element("td", print(degrees(180.0) - bend->angle, style));
         html.element("td", print_decimal(operation.bend.radius, style));
-        html.element("td", print_bare(operation.tools.opening, {style.system, 64}));
+        html.element("td", stock_text(operation.tools.opening, style));
         html.element("td", print_decimal(operation.figures.deduction, style));
         html.element("td",
                      quantity::print_working(quantity::Number{operation.figures.k, 3}, style));
@@ -78,7 +81,8 @@ void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
 void write_operations(Html& html, const SheetInputs& in, const plan::PartPlan& part) {
     const PrintStyle style = in.job.style;
     html.open_table("Operations of " + part.part->mark + ", numbered as in the drawing",
-                    {"No.", "Operation", "Tools", "Verdict", "Margin"});
+                    {"No.", "Operation", "Tools", "Verdict", "Margin"},
+                    "class=\"ops\"");
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const plan::OperationPlan& operation = part.operations[i];
         html.open("tr").element("th", std::to_string(i + 1), "scope=\"row\"").open("td");

@@ -22,9 +22,6 @@ void write_not_made(Html& html, const SheetInputs& in);
 void write_shopping(Html& html, const SheetInputs& in);
 void write_workings(Html& html, const SheetInputs& in);
 
-/// Blanks are cut to the house's finer fraction, so they are printed in it.
-[[nodiscard]] PrintStyle blank_style(const SheetInputs& in);
-
 /// A shape and a word: never by colour alone.
 void write_verdict(Html& html, plan::Outcome outcome, const std::string& words);
 

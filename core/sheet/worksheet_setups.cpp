@@ -1,6 +1,7 @@
 // Set-ups in working order, each with its steps, their running dimensions and room for a tick.
 
 #include "plan/words.h"
+#include "sheet/figures.h"
 #include "sheet/worksheet_parts.h"
 
 #include <algorithm>
@@ -8,8 +9,6 @@
 namespace treadle::sheet {
 
 namespace {
-
-using quantity::print_bare;
 
 const job::Operation& operation_of(const SheetInputs& in, const plan::Step& step) {
     return in.plan.parts[static_cast<std::size_t>(step.part)]
@@ -29,10 +28,10 @@ std::vector<std::string> hole_rows(const plan::PartPlan& part, int operation, Pr
     const plan::Mark* last = nullptr;
     for (const plan::Mark* mark : marks) {
         if (last == nullptr || last->y < mark->y)
-            rows.push_back("across " + print_bare(mark->y, style) + ": along ");
+            rows.push_back("across " + setting_text(mark->y, style) + ": along ");
         else
             rows.back() += ", ";
-        rows.back() += print_bare(mark->x, style);
+        rows.back() += setting_text(mark->x, style);
         last = mark;
     }
     return rows;
@@ -63,9 +62,9 @@ const char* place_words(job::NotchEdge edge) {
 std::string notch_place(const job::Notch& notch, PrintStyle style) {
     std::string text = place_words(notch.edge);
     if (notch.edge == job::NotchEdge::near_edge || notch.edge == job::NotchEdge::far_edge)
-        text += ", centre along " + print_bare(notch.at, style);
+        text += ", centre along " + setting_text(notch.at, style);
     else if (notch.edge == job::NotchEdge::start_end || notch.edge == job::NotchEdge::finish_end)
-        text += ", centre across " + print_bare(notch.at, style);
+        text += ", centre across " + setting_text(notch.at, style);
     return text;
 }
 
@@ -88,8 +87,8 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
         return {std::string("at ") + end_words(saddle->end)};
     if (const auto* cut = std::get_if<job::Cut>(&operation)) {
         if (cut->side == job::CutSide::width)
-            return {"width " + print_bare(part.blank_width, blank_style(in))};
-        std::vector<std::string> rows{"length " + print_bare(part.blank_length, blank_style(in))};
+            return {"width " + stock_text(part.blank_width, style)};
+        std::vector<std::string> rows{"length " + setting_text(part.blank_length, style)};
         if (cut->start_mitre != Angle{})
             rows.push_back("datum end " + quantity::print(cut->start_mitre, style) +
                            " from square");
@@ -99,7 +98,7 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
     }
     for (const plan::Mark& mark : part.marks)
         if (mark.kind == plan::Mark::Kind::bend_line && mark.operation == step.operation)
-            return {"bend line along " + print_bare(mark.x, style)};
+            return {"bend line along " + setting_text(mark.x, style)};
     return {};
 }
 
@@ -159,11 +158,6 @@ void write_steps(Html& html,
 }
 
 } // namespace
-
-PrintStyle blank_style(const SheetInputs& in) {
-    return {in.job.style.system,
-            std::max(in.job.style.denominator, in.shop.rules.blank_denominator)};
-}
 
 void write_set_ups(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Set-ups in order");

@@ -30,11 +30,17 @@ table { width: 100%; border-collapse: collapse; margin: 0 0 3mm; }
 caption { text-align: left; font-size: 9pt; padding: 0 0 0.5mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
+tbody tr:first-child { break-before: avoid; }
 th, td { text-align: left; vertical-align: top; padding: 0.8mm 1.5mm 0.8mm 0;
   border-bottom: 0.25mm solid #000; overflow-wrap: anywhere; }
 thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; overflow-wrap: normal; }
 tbody th { font-weight: bold; }
-th[scope="row"], .verdict { overflow-wrap: normal; }
+th[scope="row"] { overflow-wrap: normal; }
+.verdict { white-space: nowrap; }
+.summary td:nth-child(7), .ops td:nth-child(4) { width: 32mm; }
+.summary td:last-child, .ops td:last-child { width: 34mm; }
+.ops th:first-child { width: 9mm; }
+.ops td:nth-child(3) { width: 60mm; }
 .figure { text-align: right; padding-right: 3mm; white-space: nowrap; }
 .small { font-size: 9pt; }
 .verdict svg { vertical-align: -1pt; }
@@ -57,12 +63,16 @@ figcaption { font-size: 9pt; }
 svg { max-width: 100%; }
 .formula { font-weight: bold; }
 .workings { break-before: page; }
-.workings table { font-size: 9pt; }
-.workings th { width: 21%; font-weight: normal; }
-.workings td:nth-child(2) { width: 33%; }
+.workings table { font-size: 9pt; table-layout: fixed; }
+.workings th { font-weight: normal; }
+.workings thead th { width: 18%; }
+.workings thead th:nth-child(2) { width: 32%; }
+.workings thead th:nth-child(3) { width: 14%; }
 @media print {
   body { max-width: none; }
-  .running { display: block; position: fixed; left: 0; bottom: -10mm; margin: 0; font-size: 9pt; }
+  body { display: table; width: 100%; }
+  .sheet { display: table-row-group; }
+  .running { display: table-footer-group; font-size: 9pt; }
 }
 @media screen { body { padding: 6mm; max-width: 200mm; } }
 )css";

@@ -1,6 +1,7 @@
 // What the sheet says first: verdict per part, what cannot be made and why, what to buy.
 
 #include "plan/words.h"
+#include "sheet/figures.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
@@ -59,7 +60,8 @@ void write_summary(Html& html, const SheetInputs& in) {
     const PrintStyle style = in.job.style;
     html.open("section").element("h2", "Parts and verdicts");
     html.open_table("Every part of the job, with the verdict of its hardest operation",
-                    {"Mark", "Pieces", "Part", "Grade", "Blank", "Each", "Verdict", "Margin"});
+                    {"Mark", "Pieces", "Part", "Grade", "Blank", "Each", "Verdict", "Margin"},
+                    "class=\"summary\"");
     for (const auto& part : in.plan.parts) {
         const job::Part& made = *part->part;
         const Grade* grade = job::find_grade(in.job, in.catalog, made.grade);
@@ -68,9 +70,8 @@ void write_summary(Html& html, const SheetInputs& in) {
         html.element("td", plan::part_title(made, style));
         html.element("td", grade != nullptr ? grade->name : made.grade);
         html.element("td",
-                     part->blank_length > Length{}
-                         ? quantity::print_bare(part->blank_length, blank_style(in))
-                         : std::string("–"),
+                     part->blank_length > Length{} ? setting_text(part->blank_length, style)
+                                                   : std::string("–"),
                      "class=\"figure\"");
         html.element("td", quantity::print(part->mass_each, style), "class=\"figure\"");
         html.open("td");

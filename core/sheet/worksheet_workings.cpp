@@ -26,6 +26,20 @@ std::string result_line(const Working& working, PrintStyle style) {
     return working.result.symbol + " = " + quantity::print_working(working.result.value, style);
 }
 
+using WorkingList = std::vector<std::pair<std::string, Working>>;
+
+/// The same formula with the same values stands once, for all the operations it is for.
+void add_once(WorkingList& list, const std::string& where, Working working, PrintStyle style) {
+    for (auto& [known_where, known] : list)
+        if (known.card == working.card &&
+            working_lines(known, style) == working_lines(working, style)) {
+            if (known_where != where)
+                known_where += "; " + where;
+            return;
+        }
+    list.emplace_back(where, std::move(working));
+}
+
 std::string source_of(const SheetInputs& in, const base::FormulaCard& card) {
     const std::string title =
         in.options.source_title ? in.options.source_title(card.source) : std::string();
@@ -78,14 +92,16 @@ void write_workings(Html& html, const SheetInputs& in) {
                  "Forces are worked out with the strongest metal that the grade allows, or with "
                  "the certificate's strength where one was read.");
     for (const auto& part : in.plan.parts) {
-        std::vector<std::pair<std::string, Working>> list;
+        WorkingList list;
         for (Working& working : plan::explain_part(*part, in.job, in.shop, in.catalog))
-            list.emplace_back("blank", std::move(working));
+            add_once(list, "Blank", std::move(working), in.job.style);
         for (std::size_t i = 0; i < part->operations.size(); ++i)
             for (Working& working : plan::explain_operation(*part, i, in.job, in.shop, in.catalog))
-                list.emplace_back(std::to_string(i + 1) + ". " +
-                                      plan::operation_title(*part->part, i, in.job.style),
-                                  std::move(working));
+                add_once(list,
+                         std::to_string(i + 1) + ". " +
+                             plan::operation_title(*part->part, i, in.job.style),
+                         std::move(working),
+                         in.job.style);
         if (list.empty())
             continue;
         html.open_table("Working of " + part->part->mark,

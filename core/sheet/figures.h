@@ -1,0 +1,17 @@
+// Private to the room: lengths as they are set at a stop or read on stock.
+
+#pragma once
+
+#include "quantity/print.h"
+
+#include <string>
+
+namespace treadle::sheet {
+
+/// What a stop is set to: in fractions of up to 1/64 where the job says so, else to the nearest of
+/// the shop's fraction, at least 1/32. Without unit.
+[[nodiscard]] std::string setting_text(Length value, PrintStyle style);
+/// What is measured on stock: a wall of 0.140 is not called 1/8. Without unit.
+[[nodiscard]] std::string stock_text(Length value, PrintStyle style);
+
+} // namespace treadle::sheet

@@ -5,7 +5,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { give_file, open, ready, root, said, test, until } from './harness.mjs';
-import { accept_notice, open_file, save_file } from './words.mjs';
+import {
+  accept_notice,
+  open_file,
+  place,
+  save_file,
+  set_thickness,
+  verdict_words,
+} from './words.mjs';
 
 const demo = () => readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 'utf8');
 
@@ -18,17 +25,19 @@ const bad_files = [
 ];
 
 async function saved(page) {
-  const download = page.waitForEvent('download');
-  await save_file(page).click();
-  return readFileSync(await (await download).path(), 'utf8');
+  await place(page, 'Sheets').click();
+  const [download] = await Promise.all([page.waitForEvent('download'), save_file(page).click()]);
+  return readFileSync(await download.path(), 'utf8');
 }
 
 for (const { name, text, says } of bad_files) {
   test(`a file with a fault is refused and changes nothing: ${name}`, {}, async (page) => {
     await open(page);
     await accept_notice(page);
+  await place(page, 'Sheets').click();
     const before = await saved(page);
     assert.notEqual(text(), demo(), 'the fault is not in the file');
+    assert.doesNotMatch(await said(page), says, 'the words stood there before');
     await give_file(page, () => open_file(page).click(), 'bad.json', text());
     await until('the refusal', async () => says.test(await said(page)));
     await page.reload();
@@ -37,10 +46,14 @@ for (const { name, text, says } of bad_files) {
   });
 }
 
-test('a saved file opens again as the same job', {}, async (page) => {
+test('a saved file brings back the job as it was, over a later edit', {}, async (page) => {
   await open(page);
   await accept_notice(page);
   const before = await saved(page);
+  await place(page, 'Parts').click();
+  await set_thickness(page, '1/4 in');
+  await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
+  assert.notEqual(await saved(page), before);
   await give_file(page, () => open_file(page).click(), 'same.json', before);
-  await until('the same job', async () => (await saved(page)) === before);
+  await until('the job as it was', async () => (await saved(page)) === before);
 });

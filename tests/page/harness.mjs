@@ -11,7 +11,7 @@ import { serve } from './server.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 export const root = join(here, '..', '..');
-export const site = join(root, 'build', 'web', 'site');
+export const site = process.env.TREADLE_SITE ?? join(root, 'build', 'web', 'site');
 export const pictures = join(here, 'out');
 
 const tests = [];
@@ -42,7 +42,7 @@ export async function until(what, question, ms = k_answer_ms) {
 
 /** Waits for the first complete frame. */
 export async function ready(page) {
-  await page.waitForFunction(() => document.documentElement.dataset.ready === '1', null, {
+  await page.waitForFunction(() => document.documentElement.dataset.state === 'ready', null, {
     timeout: k_ready_ms,
   });
 }

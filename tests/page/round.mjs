@@ -6,17 +6,21 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { open, picture, ready, root, test, until } from './harness.mjs';
-import { accept_notice, print, redo, thickness, type_into, undo, verdict, worksheet } from './words.mjs';
-
-async function verdict_words(page) {
-  return (await verdict(page).textContent()) ?? '';
-}
+import {
+  accept_notice,
+  place,
+  print,
+  redo,
+  set_thickness,
+  undo,
+  verdict_words,
+} from './words.mjs';
 
 async function thicken_until_refused(page) {
   await open(page);
   await accept_notice(page);
   const before = await until('a verdict', () => verdict_words(page));
-  await type_into(page, thickness(page), '2 in');
+  await set_thickness(page, '2 in');
   await until('the verdict turns to "does not fit"', async () =>
     /does not fit/i.test(await verdict_words(page)),
   );
@@ -45,15 +49,10 @@ test('an edit is still there after a reload', {}, async (page) => {
 test('the printed document has every part of the demo job', {}, async (page) => {
   await open(page);
   await accept_notice(page);
-  await worksheet(page).click();
+  await place(page, 'Sheets').click();
   await print(page).click();
-  const paper = await until('the document in its frame', async () => {
-    for (const frame of page.frames()) {
-      const words = frame === page.mainFrame() ? '' : await frame.locator('body').innerText();
-      if (words) return words;
-    }
-    return '';
-  });
+  const sheet = page.frameLocator('#print-frame').locator('body');
+  const paper = await until('the document', async () => (await sheet.innerText()).trim());
   for (const mark of demo_marks()) assert.ok(paper.includes(mark), `no ${mark} on paper`);
   assert.match(paper, /competent person/i);
   assert.match(paper, /invented/i);

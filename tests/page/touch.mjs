@@ -1,19 +1,19 @@
 // A finger works every control that a mouse does, on a tablet held either way.
 
 import { open, picture, test, until } from './harness.mjs';
-import { accept_notice, verdict, worksheet } from './words.mjs';
+import { accept_notice, part_row, place, print } from './words.mjs';
 
 for (const [width, height] of [
   [1024, 768],
   [800, 1280],
 ]) {
   const tablet = { viewport: { width, height }, hasTouch: true, isMobile: true };
-  test(`a tap opens the worksheet at ${width} x ${height}`, tablet, async (page) => {
+  test(`a tap opens the place of the sheets at ${width} x ${height}`, tablet, async (page) => {
     await open(page);
-    await accept_notice(page);
-    await until('a verdict is on the screen', () => verdict(page).isVisible());
+    await accept_notice(page, (button) => button.tap());
+    await until('a verdict is on the screen', () => part_row(page).isVisible());
     await picture(page, `tablet-${width}x${height}`);
-    await worksheet(page).tap();
-    await until('print is offered', () => page.getByRole('button', { name: /^print/i }).isVisible());
+    await place(page, 'Sheets').tap();
+    await until('print is offered', () => print(page).isVisible());
   });
 }

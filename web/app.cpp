@@ -115,15 +115,15 @@ void App::take(views::Wish& wish) {
             "text/csv",
             sheet::worksheet_csv(session_.plan(), session_.job(), session_.shop()));
     case Wish::save_html:
-        return ports_.download(file_name("html"), "text/html", sheet(true));
+        return ports_.download(file_name("html"), "text/html", sheet());
     case Wish::save_json:
         return ports_.download(file_name("plan.json"),
                                "application/json",
                                sheet::plan_json(session_.plan(), session_.job(), session_.shop()));
     case Wish::preview_sheet:
-        return ports_.show_sheet_preview(session_.job().name, sheet(false));
+        return ports_.show_sheet_preview(session_.job().name, sheet());
     case Wish::print_sheet:
-        return ports_.print_html(session_.job().name, sheet(false));
+        return ports_.print_html(session_.job().name, sheet());
     case Wish::demo_inch:
         return use_demo("demo/demo-inch.json");
     case Wish::demo_metric:
@@ -159,11 +159,11 @@ void App::settle_choice() {
     if (!chosen && !parts.empty()) {
         chosen = parts.front().get();
         state_.part = chosen->id;
-        state_.operation = 0;
+        state_.operation = views::first_trouble(*readings_.parts().front());
     }
     const int operations = chosen ? static_cast<int>(chosen->operations.size()) : 0;
     if (state_.operation >= operations)
-        state_.operation = operations > 0 ? operations - 1 : 0;
+        state_.operation = operations - 1;
 }
 
 void App::announce_changes(const std::vector<std::shared_ptr<views::PartReading>>& before) {
@@ -287,11 +287,9 @@ void App::use_demo(const char* path) {
     state_.place = views::Place::parts;
 }
 
-std::string App::sheet(bool stands_alone) const {
+std::string App::sheet() const {
     sheet::SheetOptions options;
     options.paper = state_.letter ? sheet::Paper::letter : sheet::Paper::a4;
-    if (!stands_alone)
-        options.style_address = "sheet.css";
     return sheet::worksheet_html(
         session_.plan(), session_.job(), session_.shop(), *catalog_, options);
 }

@@ -48,7 +48,7 @@ private:
     void replace(archive::File file);
     void import(const platform::PickedFile& file);
     void use_demo(const char* path);
-    [[nodiscard]] std::string sheet(bool stands_alone) const;
+    [[nodiscard]] std::string sheet() const;
     [[nodiscard]] std::string file_name(const char* ending) const;
     void say(std::string title, std::string text);
     void redraw(const char* why);

@@ -37,26 +37,25 @@ Form::Form(Desk& desk, const ui::Rect& rect, std::string scope, float least_widt
     const float scaled = least_width * desk.ui.size().text_scale;
     columns_ = std::max(
         1, static_cast<int>((rect.w + desk.ui.size().gap) / (scaled + desk.ui.size().gap)));
-    row_height_ = ui::field_height(desk.ui, true);
 }
 
 std::string Form::full(std::string_view key) const { return scope_ + "/" + std::string(key); }
 
 void Form::new_line() {
-    if (column_ == 0)
-        return;
+    row_y_ = bottom();
     column_ = 0;
-    row_y_ += row_height_ + desk_.ui.size().gap / 2;
+    row_height_ = 0;
+    keys_x_ = 0;
 }
 
 float Form::bottom() const {
-    return column_ == 0 ? row_y_ : row_y_ + row_height_ + desk_.ui.size().gap / 2;
+    return row_height_ > 0 ? row_y_ + row_height_ + desk_.ui.size().gap : row_y_;
 }
 
 void Form::heading(std::string_view words) {
     new_line();
-    row_y_ += desk_.ui.size().gap;
-    const float height = ui::line_height(desk_.ui, ui::TextSize::body) + 6;
+    row_y_ += desk_.ui.size().gap / 2;
+    const float height = ui::line_height(desk_.ui, ui::TextSize::body) + 4;
     ui::heading(desk_.ui,
                 {rest_.x, row_y_, rest_.w, height},
                 words,
@@ -74,12 +73,13 @@ void Form::words(std::string_view words) {
               desk_.ui.size().gap;
 }
 
-ui::Rect Form::next_cell() {
-    const ui::Rect row{rest_.x, row_y_, rest_.w, row_height_};
-    const ui::Rect cell = row.column(column_, columns_, desk_.ui.size().gap);
-    if (++column_ == columns_)
+ui::Rect Form::next_cell(bool with_line) {
+    if (column_ == columns_ || keys_x_ > 0)
         new_line();
-    return cell;
+    const float height = ui::field_height(desk_.ui, with_line);
+    const ui::Rect row{rest_.x, row_y_, rest_.w, height};
+    row_height_ = std::max(row_height_, height);
+    return row.column(column_++, columns_, desk_.ui.size().gap);
 }
 
 std::optional<std::string> Form::box(std::string_view label,
@@ -94,7 +94,7 @@ std::optional<std::string> Form::box(std::string_view label,
     field.value = fault ? std::string_view(fault->typed) : std::string_view(shown);
     field.note = note;
     field.error = fault ? std::string_view(fault->reason) : std::string_view();
-    const ui::Rect cell = next_cell();
+    const ui::Rect cell = next_cell(fault || !note.empty());
     std::optional<std::string> typed = figure ? ui::number_field(desk_.ui, id, cell, field)
                                               : ui::text_field(desk_.ui, id, cell, field);
     if (!typed)
@@ -256,7 +256,7 @@ std::optional<int> Form::choice(std::string_view label,
     field.label = label;
     field.error = fault ? std::string_view(fault->reason) : std::string_view();
     const std::optional<int> chosen =
-        ui::choice(desk_.ui, id, next_cell(), field, options, selected);
+        ui::choice(desk_.ui, id, next_cell(fault != nullptr), field, options, selected);
     if (!chosen || *chosen == selected || *chosen < 0 ||
         *chosen >= static_cast<int>(options.size()))
         return std::nullopt;
@@ -267,8 +267,8 @@ std::optional<int> Form::choice(std::string_view label,
 
 bool Form::toggle(std::string_view label, std::string_view key, bool on) {
     const std::string id = full(key);
-    ui::Rect cell = next_cell();
-    cell.y += ui::line_height(desk_.ui, ui::TextSize::small);
+    ui::Rect cell = next_cell(false);
+    cell.y = cell.bottom() - desk_.ui.size().target;
     cell.h = desk_.ui.size().target;
     if (!ui::toggle(desk_.ui, id, cell, label, on))
         return false;
@@ -277,16 +277,29 @@ bool Form::toggle(std::string_view label, std::string_view key, bool on) {
     return true;
 }
 
+/// Beside the fields of its rank, or else beside the keys before it.
+ui::Rect Form::key_place(const ui::Rect& cell, float width) {
+    const ui::Metrics& size = desk_.ui.size();
+    if (column_ > 0 && column_ < columns_) {
+        const ui::Rect place = next_cell(false);
+        return {place.x, place.bottom() - cell.h, std::min(place.w, width), cell.h};
+    }
+    if (keys_x_ == 0 || keys_x_ + width > rest_.right())
+        new_line();
+    const float x = keys_x_ > 0 ? keys_x_ : rest_.x;
+    row_height_ = std::max(row_height_, cell.h + size.gap / 2);
+    keys_x_ = x + width + size.danger_gap;
+    return {x, row_y_, std::min(width, rest_.w), cell.h};
+}
+
 bool Form::key(std::string_view label, std::string_view id, std::string_view name, bool danger) {
-    ui::Rect cell = next_cell();
-    cell.y += ui::line_height(desk_.ui, ui::TextSize::small);
-    cell.h = desk_.ui.size().target;
     ui::Button key;
     key.label = label;
     key.name = name;
     key.look = danger ? ui::KeyLook::danger : ui::KeyLook::normal;
-    cell.w = std::min(cell.w, ui::button_width(desk_.ui, key));
-    return ui::button(desk_.ui, full(id), cell, key);
+    const ui::Rect size{0, 0, 0, desk_.ui.size().target};
+    const ui::Rect place = key_place(size, ui::button_width(desk_.ui, key));
+    return ui::button(desk_.ui, full(id), place, key);
 }
 
 } // namespace treadle::views

@@ -60,7 +60,7 @@ public:
                               int selected);
     /// Returns true when it was flipped.
     bool toggle(std::string_view label, std::string_view key, bool on);
-    /// A key in the place of a field. `name` is what is spoken.
+    /// A key in the place of a field, or beside other keys. `name` is what is spoken.
     bool
     key(std::string_view label, std::string_view id, std::string_view name, bool danger = false);
 
@@ -80,7 +80,8 @@ private:
                                    const std::string& shown,
                                    std::string_view note,
                                    bool figure);
-    ui::Rect next_cell();
+    ui::Rect next_cell(bool with_line);
+    [[nodiscard]] ui::Rect key_place(const ui::Rect& cell, float width);
     [[nodiscard]] std::string full(std::string_view key) const;
     [[nodiscard]] quantity::BareUnit bare() const { return desk_.style().system; }
 
@@ -92,7 +93,8 @@ private:
     int columns_ = 1;
     int column_ = 0;
     float row_y_ = 0;
-    float row_height_ = 0;
+    float row_height_ = 0; ///< of the rank that is being filled
+    float keys_x_ = 0;     ///< end of the keys that stand in a rank of their own
 };
 
 } // namespace treadle::views

@@ -69,7 +69,6 @@ void leg_choice(Editing& editing, const job::Punch& punch) {
 
 void punch_fields(Desk& desk, Editing& editing, const job::Punch& punch) {
     Form& form = editing.form;
-    form.heading("Hole");
     if (const auto hole = crib_choice(desk, form, editing.key("crib"), punch.hole))
         editing.change<job::Punch>().hole = *hole;
     if (const auto hole = hole_fields(form, editing.key("hole"), punch.hole))
@@ -85,7 +84,6 @@ void punch_fields(Desk& desk, Editing& editing, const job::Punch& punch) {
         editing.change<job::Punch>().at.x = *typed;
     if (const auto typed = form.length("Across", editing.key("at.y"), punch.at.y))
         editing.change<job::Punch>().at.y = *typed;
-    form.heading("Pattern");
     if (const auto typed = form.whole("Holes along", editing.key("at.columns"), punch.at.columns))
         editing.change<job::Punch>().at.columns = *typed;
     if (const auto typed =
@@ -169,7 +167,7 @@ void saddle_fields(Editing& editing, const job::Saddle& saddle) {
 float operation_form(Desk& desk, const ui::Rect& rect, int part_index, int operation) {
     const job::Part& part = *desk.session.job().parts[static_cast<std::size_t>(part_index)];
     PartDraft draft(desk, part);
-    Form form(desk, rect, "part/" + part.id);
+    Form form(desk, rect, "part/" + part.id, 150);
     const auto index = static_cast<std::size_t>(operation);
     Editing editing{form, draft, part, index, "operations[" + std::to_string(operation) + "]."};
     const job::Operation& is = part.operations[index];

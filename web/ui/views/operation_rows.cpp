@@ -24,9 +24,10 @@ void strip(Desk& desk, const ui::Rect& rect, const OperationReading& operation) 
 void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation, int index) {
     ui::Ui& ui = desk.ui;
     const bool chosen = desk.state.operation == index;
-    ui.rule(rect.x, rect.y, rect.right(), rect.y, ui::Ink::line, 1);
+    ui.rule(rect.x, rect.bottom() - 0.5F, rect.x + k_ring, rect.bottom() - 0.5F, ui::Ink::line, 1);
     const float verdict_width = std::min(200.0F, rect.w * 0.3F);
-    const float strip_width = std::clamp(rect.w - k_ring - verdict_width - 230, 0.0F, 270.0F);
+    const float room = rect.w - k_ring - verdict_width - 230;
+    const float strip_width = room < 90 ? 0 : std::min(room, 270.0F);
     ui::Rect ring = rect;
     ring = ring.cut_left(k_ring);
     ui::ListRow row;
@@ -51,10 +52,12 @@ void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation
                   verdict,
                   operation.margin,
                   {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::right});
-    if (strip_width > 60)
+    if (strip_width > 0)
         strip(desk, slots.inset(8, (slots.h - 44) / 2), operation);
     if (touch.pressed) {
-        desk.state.operation = index;
+        desk.state.operation = chosen ? plan::k_none : index;
+        if (chosen && desk.state.panel != Panel::part_form)
+            desk.state.panel = Panel::checks;
         desk.state.adding = false;
         ui.want_frame();
     }
@@ -92,7 +95,7 @@ float checks(Desk& desk, const ui::Rect& rect, const OperationReading& operation
         }
     };
     key("working", "Show working", "Hide working", Panel::working);
-    key("change", "Change", "Close", Panel::operation_form);
+    key("change", "Change operation", "Close", Panel::operation_form);
     return keys.bottom() + ui.size().gap;
 }
 
@@ -104,6 +107,7 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
     const PartReading& part = *desk.readings.parts()[static_cast<std::size_t>(index)];
     const float height = std::max(70.0F, ui.size().target + 6);
     ui::Rect rest = rect;
+    ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const ui::Rect row{rest.x, rest.y, rest.w, height};
         rest.y += height;
@@ -111,8 +115,9 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
         one_row(desk, row, part.operations[i], operation);
         if (desk.state.operation == operation)
             rest.y = checks(desk, rest, part.operations[i], operation);
+        if (desk.state.operation == operation)
+            ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
     }
-    ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
     return rest.y;
 }
 

@@ -28,7 +28,7 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
     ui::heading(ui, head, reading.title, 2, k_title);
     rest.y += height;
     rest.y += ui::paragraph(ui, rest, reading.tools) + ui.size().gap / 2;
-    const float row = std::max(56.0F, ui.size().target);
+    const float row = std::max(44.0F, ui.size().target);
     for (std::size_t i = 0; i < reading.steps.size(); ++i) {
         const StepReading& step = reading.steps[i];
         const ui::Rect place{rest.x, rest.y, rest.w, row};
@@ -37,7 +37,7 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
             continue;
         ui::ListRow entry;
         entry.title = step.title;
-        entry.detail = step.detail;
+        entry.beside = step.detail;
         if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed) {
             choose_part(desk, desk.session.job().parts[static_cast<std::size_t>(step.part)]->id);
             desk.state.operation = step.operation;

@@ -2,9 +2,6 @@
 
 #include "ui/widgets/drawing.h"
 
-#include <algorithm>
-#include <set>
-
 namespace treadle::views {
 
 namespace {
@@ -57,29 +54,13 @@ ui::Align align_of(sheet::Anchor anchor) {
     return ui::Align::centre;
 }
 
-/// One ring for an operation, at the first place where it touches the drawing.
-void paint_numbers(ui::DrawingPainter& painter, const Picture& picture, int operation) {
-    constexpr float k_aside_px = 20;
-    std::set<int> done;
-    const auto ring = [&](int of, ui::PointMm at) {
-        if (of != plan::k_none && done.insert(of).second)
-            painter.ring(at, of + 1, of == operation, k_aside_px, -k_aside_px);
-    };
-    for (const Picture::Round& round : picture.rounds)
-        ring(round.operation, round.centre);
-    for (const Picture::Line& line : picture.lines) {
-        if (!line.points.empty())
-            ring(line.operation, line.points.front());
-    }
-}
-
 } // namespace
 
 void paint_part(
     ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation) {
     ui::Drawing drawing;
     drawing.bounds = picture.bounds;
-    drawing.margin_px = 30;
+    drawing.margin_px = 6;
     drawing.spoken = picture.description;
     ui::drawing(ui, id, rect, drawing, [&](ui::DrawingPainter& painter) {
         paint_shapes(painter, picture, operation);
@@ -90,14 +71,15 @@ void paint_part(
                 word.text,
                 {ui::TextSize::small, word.bold || chosen, ui::Ink::ink, align_of(word.anchor)});
         }
-        paint_numbers(painter, picture, operation);
+        for (const Picture::Ring& ring : picture.rings)
+            painter.ring(ring.at, ring.operation + 1, ring.operation == operation);
     });
 }
 
 void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture) {
     ui::Drawing drawing;
     drawing.bounds = picture.bounds;
-    drawing.margin_px = 4;
+    drawing.margin_px = 10;
     ui::drawing(ui, "small", rect, drawing, [&](ui::DrawingPainter& painter) {
         for (const Picture::Line& line : picture.lines) {
             if (line.fill == sheet::Fill::steel)

@@ -9,8 +9,7 @@
 
 namespace treadle::views {
 
-/// `operation`: drawn heavy and numbered in ink, the rest numbered in outline; plan::k_none: no
-/// numbers.
+/// `operation`: drawn heavy and numbered in ink, the rest numbered in outline.
 void paint_part(
     ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation);
 

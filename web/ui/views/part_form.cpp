@@ -158,10 +158,8 @@ void grain_and_certificate(Form& form, PartDraft& draft, const job::Part& part) 
     std::optional<Stress> read;
     if (part.certified_tensile > Stress{})
         read = part.certified_tensile;
-    if (const auto typed = form.maybe("Tensile strength on the certificate",
-                                      "certified_tensile",
-                                      read,
-                                      "Empty: no certificate read"))
+    if (const auto typed =
+            form.maybe("Certified strength", "certified_tensile", read, "Empty: none read"))
         draft.change().certified_tensile = typed->value_or(Stress{});
 }
 
@@ -170,26 +168,22 @@ void grain_and_certificate(Form& form, PartDraft& draft, const job::Part& part) 
 float part_form(Desk& desk, const ui::Rect& rect, int index) {
     const job::Part& part = *desk.session.job().parts[static_cast<std::size_t>(index)];
     PartDraft draft(desk, part);
-    Form form(desk, rect, "part/" + part.id);
+    Form form(desk, rect, "part/" + part.id, 150);
     if (const auto typed = form.text("Mark", "mark", part.mark))
         draft.change().mark = *typed;
     if (const auto typed = form.whole("Pieces", "count", part.count))
         draft.change().count = *typed;
     grade_choice(desk, form, draft, part);
-    form.heading("Section");
     shape_choice(desk, form, draft, part);
-    catalogue_choice(desk, form, draft, part);
     sizes(form, draft, part);
-    form.heading(part.legs.empty() ? "Length" : "Legs, outside to outside");
     lengths(form, draft, part);
-    form.heading("Metal");
+    catalogue_choice(desk, form, draft, part);
     grain_and_certificate(form, draft, part);
-    form.heading("Note");
     if (const auto typed = form.text("Note on the sheet", "note", part.note))
         draft.change().note = *typed;
     draft.send(form.field(), form.typed());
 
-    form.heading("Part");
+    form.new_line();
     if (form.key("Copy this part", "copy", "Copy " + part.mark))
         copy_part(desk, part);
     if (form.key("Own grade", "own-grade", "Type in a grade of your own"))

@@ -29,7 +29,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
         rest.cut_top(std::max(ui.size().target, ui::line_height(ui, ui::TextSize::title)));
     ui::Button edit;
     const bool open = desk.state.panel == Panel::part_form;
-    edit.label = open ? "Close sizes" : "Change sizes";
+    edit.label = open ? "Close" : "Change part";
     const std::string name = std::string(edit.label) + " of " + part.mark;
     edit.name = name;
     edit.look = ui::KeyLook::quiet;
@@ -72,13 +72,21 @@ void sides(Desk& desk, const ui::Rect& rect) {
     }
 }
 
+void one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, bool finished) {
+    const PictureRoom room{rect.w, rect.h, ui::line_height(desk.ui, ui::TextSize::small)};
+    paint_part(desk.ui,
+               finished ? "finished" : "flat",
+               rect,
+               picture_of(part, finished, desk.style(), room),
+               desk.state.operation);
+}
+
 /// Both shapes where there is room, one with a choice where there is not. Returns where it ended.
 float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
     ui::Ui& ui = desk.ui;
     constexpr float k_room_for_both = 900;
-    const float height = std::clamp(ui.screen().h * 0.34F, 200.0F, 440.0F);
+    rect.h = std::clamp(ui.screen().h * 0.38F, 220.0F, 460.0F);
     if (rect.w >= k_room_for_both) {
-        rect.h = height;
         for (const bool finished : {false, true}) {
             ui::Rect half = rect.column(finished ? 1 : 0, 2, ui.size().gap);
             ui::heading(ui,
@@ -86,24 +94,15 @@ float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
                         k_sides[finished ? 1 : 0],
                         3,
                         {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
-            paint_part(ui,
-                       finished ? "finished" : "flat",
-                       half,
-                       picture_of(part, finished, desk.style()),
-                       desk.state.operation);
+            one_drawing(desk, half, part, finished);
         }
         return rect.bottom();
     }
-    const float tabs = std::min(rect.w, ui::tabs_width(ui, k_sides));
-    ui::Rect line = rect.cut_top(ui.size().target);
-    sides(desk, line.cut_left(tabs));
-    rect.h = height - ui.size().target;
-    const bool finished = desk.state.finished_shape;
-    paint_part(ui,
-               finished ? "finished" : "flat",
-               rect,
-               picture_of(part, finished, desk.style()),
-               desk.state.operation);
+    ui::Rect line = rect;
+    line = line.cut_top(ui.size().target);
+    sides(desk, line.cut_right(std::min(rect.w, ui::tabs_width(ui, k_sides))));
+    rect.cut_top(ui.size().target);
+    one_drawing(desk, rect, part, desk.state.finished_shape);
     return rect.bottom();
 }
 

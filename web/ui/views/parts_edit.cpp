@@ -74,7 +74,11 @@ void PartDraft::send(const std::string& field, const std::string& typed) {
 void choose_part(Desk& desk, const std::string& id) {
     State& state = desk.state;
     if (state.part != id) {
-        state.operation = 0;
+        state.operation = plan::k_none;
+        for (const auto& part : desk.readings.parts()) {
+            if (part->plan->part->id == id)
+                state.operation = first_trouble(*part);
+        }
         if (state.panel == Panel::operation_form || state.panel == Panel::working)
             state.panel = Panel::checks;
     }
@@ -158,7 +162,7 @@ void remove_operation(Desk& desk, const job::Part& part, int operation) {
         }
     }
     next.operations.erase(next.operations.begin() + operation);
-    desk.state.operation = operation > 0 ? operation - 1 : 0;
+    desk.state.operation = plan::k_none;
     desk.state.panel = Panel::checks;
     draft.send("part/" + part.id + "/operations", "");
 }

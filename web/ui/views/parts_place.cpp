@@ -46,17 +46,17 @@ Layout lay_out(const Desk& desk, ui::Rect rest) {
 }
 
 std::string panel_title(const Desk& desk, const PartReading& part) {
-    const std::string number = std::to_string(desk.state.operation + 1);
+    const std::string operation = "operation " + std::to_string(desk.state.operation + 1);
     switch (desk.state.panel) {
     case Panel::working:
-        return part.mark + ", working of operation " + number;
+        return "Working, " + operation;
     case Panel::operation_form:
-        return part.mark + ", operation " + number;
+        return part.mark + ", " + operation;
     case Panel::part_form:
     case Panel::checks:
         break;
     }
-    return part.mark + ", sizes";
+    return part.mark;
 }
 
 void panel(Desk& desk, const ui::Rect& rect, int part, bool below) {

@@ -43,12 +43,21 @@ double share_of(const AnyQuantity& demand, const AnyQuantity& offer) {
         offer);
 }
 
+std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
 void read_checks(const plan::OperationPlan& operation, PrintStyle style, OperationReading& into) {
     const auto add = [&](std::size_t index) {
         const plan::Check& check = operation.checks[index];
         const bool deciding = static_cast<int>(index) == operation.deciding;
         into.checks.push_back(
-            {plan::sentence(check, style), mark_of(check.outcome), check.warning, deciding});
+            {capital(plan::rule_words(check.rule)) + ": " + plan::sentence(check, style),
+             mark_of(check.outcome),
+             check.warning,
+             deciding});
     };
     if (operation.deciding != plan::k_none)
         add(static_cast<std::size_t>(operation.deciding));
@@ -145,8 +154,9 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
     for (const plan::Step& step : set_up.steps) {
         const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
         const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
-        reading.steps.push_back({part.mark + " \xC3\x97 " + std::to_string(step.pieces),
-                                 done.title + ", " + std::to_string(step.strokes) +
+        reading.steps.push_back({part.mark,
+                                 "\xC3\x97 " + std::to_string(step.pieces) + "   " + done.title +
+                                     ", " + std::to_string(step.strokes) +
                                      (step.strokes == 1 ? " stroke" : " strokes"),
                                  step.part,
                                  step.operation});
@@ -155,6 +165,14 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
 }
 
 } // namespace
+
+int first_trouble(const PartReading& part) {
+    for (std::size_t i = 0; i < part.operations.size(); ++i) {
+        if (part.verdict_mark != ui::Verdict::fits && part.operations[i].mark == part.verdict_mark)
+            return static_cast<int>(i);
+    }
+    return plan::k_none;
+}
 
 void Readings::refresh(const edit::Session& session) {
     if (revision_ == session.revision())

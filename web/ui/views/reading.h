@@ -43,13 +43,28 @@ struct Picture {
         bool bold = false;
         int operation = plan::k_none;
     };
+    struct Ring { ///< number of an operation
+        ui::PointMm at;
+        int operation = 0;
+    };
     std::vector<Line> lines;
     std::vector<Round> rounds;
     std::vector<Word> words;
+    std::vector<Ring> rings;
     ui::BoundsMm bounds;
     std::string description;
 };
 [[nodiscard]] Picture to_picture(const sheet::Drawing& drawing);
+
+/// Room for a drawing in pixels, and the height of the type in it.
+struct PictureRoom {
+    float wide = 0;
+    float high = 0;
+    float type = 16;
+    friend bool operator==(const PictureRoom& a, const PictureRoom& b) {
+        return a.wide == b.wide && a.high == b.high && a.type == b.type;
+    }
+};
 
 struct CheckReading {
     std::string sentence;
@@ -89,8 +104,12 @@ struct PartReading {
     ui::Verdict verdict_mark = ui::Verdict::not_known;
     Picture small;
     std::vector<OperationReading> operations;
-    std::optional<Picture> flat; ///< made when first looked at
-    std::optional<Picture> finished;
+    struct Kept {
+        PictureRoom room;
+        Picture picture;
+    };
+    std::optional<Kept> flat; ///< made when first looked at
+    std::optional<Kept> finished;
 };
 
 struct StepReading {
@@ -105,6 +124,9 @@ struct SetUpReading {
     std::string strokes;
     std::vector<StepReading> steps;
 };
+
+/// The first operation with the part's own outcome, when that is not a plain fit.
+[[nodiscard]] int first_trouble(const PartReading& part);
 
 class Readings {
 public:
@@ -130,7 +152,8 @@ private:
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };
 
+/// The drawing for a place of this size, made anew when the size changes.
 [[nodiscard]] const Picture&
-picture_of(PartReading& reading, bool finished_shape, PrintStyle style);
+picture_of(PartReading& reading, bool finished_shape, PrintStyle style, PictureRoom room);
 
 } // namespace treadle::views

@@ -36,7 +36,7 @@ struct State {
     Place place = Place::parts;
     bool notice_open = false; ///< the safety notice is over everything
     std::string part;         ///< id of the chosen part
-    int operation = 0;        ///< chosen operation of it, plan::k_none for none
+    int operation = -1;       ///< chosen operation of it, plan::k_none for none
     bool finished_shape = false;
     Panel panel = Panel::checks;
     bool detail_open = false; ///< narrow screens: the part is shown instead of the list

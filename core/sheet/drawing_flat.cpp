@@ -40,6 +40,11 @@ std::string figure_text(double mm, PrintStyle style) {
     return setting_text(millimetres(mm), style);
 }
 
+/// The whole width is a size of the stock, not a place to set a stop to.
+std::string across_text(double mm, const Frame& frame, PrintStyle style) {
+    return mm == frame.width ? stock_text(millimetres(mm), style) : figure_text(mm, style);
+}
+
 void add_figure(std::vector<Figure>& figures, double mm, int operation) {
     for (const Figure& known : figures)
         if (std::abs(known.at - mm) < 1e-6)
@@ -98,7 +103,7 @@ void draw_figures_across(Sheet& sheet, const Frame& frame, std::vector<Figure> f
                    figure.operation);
     draft.path({{dim, low}, {dim, low + frame.width}}, Pen::dimension);
     for (Figure& figure : figures) {
-        figure.text = figure_text(figure.at, sheet.style);
+        figure.text = across_text(figure.at, frame, sheet.style);
         figure.room = draft.points(11.5);
     }
     const double most = frame.width + draft.points(k_row_below_points);
@@ -222,14 +227,6 @@ void draw_face(Sheet& sheet, const Frame& frame, bool named) {
     }
 }
 
-double
-widest_figure(const Drafter& one_point, const std::vector<Figure>& figures, PrintStyle style) {
-    double widest = 0.0;
-    for (const Figure& figure : figures)
-        widest = std::max(widest, one_point.text_width(figure_text(figure.at, style)));
-    return widest;
-}
-
 /// How the picture is shared out, in points.
 struct Shares {
     double wide = 0.0; ///< right of the datum end, with room for numbers
@@ -250,8 +247,8 @@ Shares shares_of(const plan::PartPlan& plan,
         rows += k_row_below_points + (bends ? k_bend_row_points : k_row_above_points) +
                 (frames.size() > 1 ? k_name_row_points : 0.0);
         const FaceOutline outline = face_outline(plan, frame.face, length);
-        left = std::max(
-            left, widest_figure(measure.draft, values_of(measure, frame, outline, false), style));
+        for (const Figure& figure : values_of(measure, frame, outline, false))
+            left = std::max(left, measure.draft.text_width(across_text(figure.at, frame, style)));
     }
     return {k_flat_width_mm * k_points_per_mm - left - 22.0,
             std::max(24.0, k_flat_height_mm * k_points_per_mm - rows)};

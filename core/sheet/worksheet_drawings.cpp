@@ -129,11 +129,9 @@ void write_parts(Html& html, const SheetInputs& in) {
                  "is complete in itself, never add them up.");
     for (const auto& part : in.plan.parts) {
         html.open("section", "class=\"part\"");
-        html.open("div", "class=\"keep\"");
         html.element("h3", part->part->mark + "  " + plan::part_title(*part->part, in.job.style));
         write_facts(html, in, *part);
         write_drawings(html, in, *part);
-        html.close();
         write_operations(html, in, *part);
         write_bends(html, in, *part);
         html.close();

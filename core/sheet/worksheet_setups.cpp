@@ -10,6 +10,8 @@ namespace treadle::sheet {
 
 namespace {
 
+constexpr std::size_t k_most_kept_steps = 8;
+
 const job::Operation& operation_of(const SheetInputs& in, const plan::Step& step) {
     return in.plan.parts[static_cast<std::size_t>(step.part)]
         ->part->operations[static_cast<std::size_t>(step.operation)];
@@ -169,7 +171,9 @@ void write_set_ups(Html& html, const SheetInputs& in) {
             continue;
         ++number;
         const std::string title = "Set-up " + std::to_string(number);
-        html.open("section", "class=\"setup\"");
+        // A short set-up stays on one page; a long one would leave half a page empty.
+        const bool whole = set_up.steps.size() <= k_most_kept_steps;
+        html.open("section", whole ? "class=\"setup keep\"" : "class=\"setup\"");
         html.element("h3", title + ". " + plan::tooling_words(set_up.tools, in.shop, in.job.style));
         html.open("ul", "class=\"ticks\"");
         for (const std::string& line : settings(in, set_up))

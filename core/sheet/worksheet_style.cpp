@@ -37,10 +37,11 @@ thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; over
 tbody th { font-weight: bold; }
 th[scope="row"] { overflow-wrap: normal; }
 .verdict { white-space: nowrap; }
-.summary td:nth-child(7), .ops td:nth-child(4) { width: 32mm; }
+.summary td:nth-child(7), .ops td:nth-child(4) { width: 39mm; }
 .summary td:last-child, .ops td:last-child { width: 34mm; }
 .ops th:first-child { width: 9mm; }
-.ops td:nth-child(3) { width: 60mm; }
+.ops td:nth-child(3) { width: 56mm; }
+.summary td:nth-child(3) { width: 44mm; }
 .figure { text-align: right; padding-right: 3mm; white-space: nowrap; }
 .small { font-size: 9pt; }
 .verdict svg { vertical-align: -1pt; }
@@ -55,7 +56,8 @@ th[scope="row"] { overflow-wrap: normal; }
 .steps .figure { font-size: 12pt; }
 .first { break-before: avoid; }
 .blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
-.part { margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
+.parts > p { break-after: avoid; }
+.part { break-inside: avoid; margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
 .keep { break-inside: avoid; }
 .drawings { display: flex; flex-wrap: wrap; gap: 2mm; align-items: flex-end; }
 figure { margin: 0 0 2mm; }
@@ -72,7 +74,7 @@ svg { max-width: 100%; }
   body { max-width: none; }
   body { display: table; width: 100%; }
   .sheet { display: table-row-group; }
-  .running { display: table-footer-group; font-size: 9pt; }
+  .running { display: table-footer-group; break-inside: avoid; font-size: 9pt; }
 }
 @media screen { body { padding: 6mm; max-width: 200mm; } }
 )css";

@@ -1,0 +1,143 @@
+#include "plan/words.h"
+#include "sheet/sample.h"
+#include "sheet/worksheet.h"
+
+#include <nlohmann/json.hpp>
+
+using namespace treadle;
+using nlohmann::json;
+using sheet_test::Sample;
+
+namespace {
+
+/// A reader of RFC 4180 of our own, so that the writer is not checked by itself.
+std::vector<std::vector<std::string>> read_csv(const std::string& text) {
+    std::vector<std::vector<std::string>> rows(1, std::vector<std::string>(1));
+    bool quoted = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        if (quoted) {
+            if (c == '"' && i + 1 < text.size() && text[i + 1] == '"')
+                rows.back().back() += text[++i];
+            else if (c == '"')
+                quoted = false;
+            else
+                rows.back().back() += c;
+        } else if (c == '"') {
+            quoted = true;
+        } else if (c == ',') {
+            rows.back().emplace_back();
+        } else if (c == '\n') {
+            rows.emplace_back(1);
+        } else if (c != '\r') {
+            rows.back().back() += c;
+        }
+    }
+    rows.pop_back(); // after the last line's end
+    return rows;
+}
+
+std::string csv_of(const Sample& sample) {
+    return sheet::worksheet_csv(sample.plan, sample.job, sample.shop);
+}
+std::string json_of(const Sample& sample) {
+    return sheet::plan_json(sample.plan, sample.job, sample.shop);
+}
+
+} // namespace
+
+TEST_CASE("the table has a row for every operation, all equally long") {
+    const Sample sample;
+    const auto rows = read_csv(csv_of(sample));
+    std::size_t operations = 0;
+    for (const auto& part : sample.plan.parts)
+        operations += part->operations.size();
+    CHECK(rows.size() == operations + 1);
+    for (const auto& row : rows)
+        CHECK(row.size() == rows.front().size());
+    CHECK(rows.at(1).at(0) == "BP1");
+}
+
+TEST_CASE("no cell of the table is a formula") {
+    for (const char* evil : {"=cmd()", "+1", "-1", "@x"}) {
+        Sample sample;
+        sample.change(0, [&](job::Part& part) { part.mark = evil; });
+        const auto rows = read_csv(csv_of(sample));
+        CHECK(rows.at(1).at(0) == std::string("'") + evil);
+    }
+}
+
+TEST_CASE("commas, quotes and line ends survive the table") {
+    Sample sample;
+    sample.change(0, [](job::Part& part) { part.mark = "a,\"b\"\nc"; });
+    CHECK(read_csv(csv_of(sample)).at(1).at(0) == "a,\"b\"\nc");
+}
+
+TEST_CASE("the plan as JSON says what the plan says") {
+    const Sample sample;
+    const json read = json::parse(json_of(sample));
+    CHECK(read["job"] == "Test job");
+    CHECK(read["outcome"] == plan::outcome_key(sample.plan.outcome));
+    REQUIRE(read["parts"].size() == sample.plan.parts.size());
+    for (std::size_t p = 0; p < sample.plan.parts.size(); ++p) {
+        const plan::PartPlan& part = *sample.plan.parts[p];
+        const json& said = read["parts"][p];
+        CHECK(said["mark"] == part.part->mark);
+        CHECK(said["count"] == part.part->count);
+        CHECK(said["outcome"] == plan::outcome_key(part.outcome));
+        CHECK(said["blank_length_mm"].get<double>() ==
+              doctest::Approx(quantity::to_millimetres(part.blank_length)));
+        CHECK(said["marks"].size() == part.marks.size());
+        REQUIRE(said["operations"].size() == part.operations.size());
+        for (std::size_t i = 0; i < part.operations.size(); ++i) {
+            const json& operation = said["operations"][i];
+            CHECK(operation["outcome"] == plan::outcome_key(part.operations[i].outcome));
+            CHECK(operation["checks"].size() == part.operations[i].checks.size());
+            CHECK(operation["strokes"] == part.operations[i].strokes);
+            for (const char* key : {"index",
+                                    "operation",
+                                    "title",
+                                    "words",
+                                    "margin_pct",
+                                    "deciding_rule",
+                                    "station",
+                                    "attachment",
+                                    "tools"})
+                CHECK_MESSAGE(operation.contains(key), key);
+        }
+    }
+    CHECK(read["set_ups"].size() == sample.plan.order.size());
+    CHECK(read["shopping"].size() == sample.plan.shopping.size());
+    CHECK(read["totals"]["pieces"] == sample.plan.pieces);
+}
+
+TEST_CASE("bends carry their figures, and a force check is in kilonewtons") {
+    const Sample sample;
+    const json read = json::parse(json_of(sample));
+    const json& bend = read["parts"][1]["operations"][2]["bend"];
+    const plan::OperationPlan& planned = sample.plan.parts[1]->operations[2];
+    CHECK(bend["angle_deg"].get<double>() == 90.0);
+    CHECK(bend["deduction_mm"].get<double>() ==
+          doctest::Approx(quantity::to_millimetres(planned.figures.deduction)));
+    int forces = 0;
+    for (const json& check : read["parts"][0]["operations"][1]["checks"])
+        if (check["rule"] == "force") {
+            ++forces;
+            CHECK(check["offer_kN"].get<double>() ==
+                  doctest::Approx(quantity::to_kilonewtons(us_tons(50.0))));
+        }
+    CHECK(forces == 1);
+}
+
+TEST_CASE("names in the JSON are data, whatever is in them") {
+    Sample sample;
+    sample.job.name = "\"}],\\ \t é <b>";
+    CHECK(json::parse(json_of(sample))["job"] == sample.job.name);
+}
+
+TEST_CASE("the same plan writes the same bytes") {
+    const Sample a;
+    const Sample b;
+    CHECK(json_of(a) == json_of(b));
+    CHECK(csv_of(a) == csv_of(b));
+}

@@ -50,7 +50,7 @@ void Gestures::down(const PointerEvent& event) {
         return;
     }
     // A touch on a gliding list only stops it.
-    caught_glide_ = glide_x_ != 0 || glide_y_ != 0;
+    caught_glide_ = is_gliding();
     stop_glide();
     id_ = event.id;
     kind_ = event.kind;
@@ -118,7 +118,7 @@ void Gestures::give_up() {
 }
 
 bool Gestures::glide(double seconds) {
-    if (glide_x_ == 0 && glide_y_ == 0)
+    if (!is_gliding())
         return false;
     const auto dt = static_cast<float>(std::clamp(seconds, 0.0, 0.1));
     target_.drag_scroll(start_x_, start_y_, glide_x_ * dt, glide_y_ * dt);

@@ -32,7 +32,7 @@ public:
     /// Moves what still glides. True while it does, so that the next frame is asked for.
     bool glide(double seconds);
     void stop_glide() { glide_x_ = glide_y_ = 0; }
-    [[nodiscard]] bool is_pressing() const { return state_ == State::pressing; }
+    [[nodiscard]] bool is_gliding() const { return glide_x_ != 0 || glide_y_ != 0; }
 
 private:
     enum class State : std::uint8_t { idle, pressing, scrolling, spent };

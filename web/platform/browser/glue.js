@@ -75,6 +75,7 @@ mergeInto(LibraryManager.library, {
         Treadle.lastPointer = event.pointerType;
         down = down || {};
         down[event.pointerId] = true;
+        Treadle.tellScrolls();
         Treadle.sendPointer(0, event);
       });
       window.addEventListener('pointermove', function (event) {
@@ -165,11 +166,17 @@ mergeInto(LibraryManager.library, {
       });
     },
     wireText: function (element) {
+      // Entering a field selects all of it; the click that entered it must not undo that.
+      var entered = false;
       element.addEventListener('focus', function () {
-        requestAnimationFrame(function () {
-          if (document.activeElement === element) element.select();
-        });
+        entered = true;
+        element.select();
       });
+      element.addEventListener('click', function () {
+        if (entered) element.select();
+        entered = false;
+      });
+      element.addEventListener('input', function () { entered = false; });
       element.addEventListener('blur', function () { Treadle.commit(element); });
       element.addEventListener('keydown', function (event) {
         if (event.isComposing) return;
@@ -195,11 +202,19 @@ mergeInto(LibraryManager.library, {
       });
     },
     wireScroll: function (element) {
-      element.addEventListener('scroll', function () {
-        Treadle.withText(element.dataset.id, function (at) {
-          _treadle_on_scrolled(at, element.scrollTop);
-        });
+      element.addEventListener('scroll', function () { Treadle.tellScroll(element); });
+    },
+    tellScroll: function (element) {
+      // The program's own scrolling comes back as an event, a frame late: not news.
+      var node = Treadle.nodes.get(element.dataset.id);
+      if (!node || Math.abs(element.scrollTop - node.data.offset) < 1) return;
+      Treadle.withText(element.dataset.id, function (at) {
+        _treadle_on_scrolled(at, element.scrollTop);
       });
+    },
+    // A press may come before the event of the scroll that brought its target into sight.
+    tellScrolls: function () {
+      Treadle.mirror.querySelectorAll('.m-scroll').forEach(Treadle.tellScroll);
     },
 
     // ---- mirror --------------------------------------------------------------------------------
@@ -288,10 +303,9 @@ mergeInto(LibraryManager.library, {
     },
     reorder: function (order) {
       var wanted = new Set(order.map(function (entry) { return entry[0]; }));
-      Treadle.nodes.forEach(function (node, id) {
+      Treadle.nodes.forEach(function (unused, id) {
         if (wanted.has(id)) return;
         Treadle.nodes.delete(id);
-        node.gone = true;
       });
       var cursors = new Map();
       order.forEach(function (entry) {
@@ -336,7 +350,6 @@ mergeInto(LibraryManager.library, {
           if (node) node.element.remove();
           node = { element: Treadle.make(data), data: null };
           Treadle.nodes.set(data.id, node);
-          node.isNew = true;
         }
         Treadle.update(node, data);
       });

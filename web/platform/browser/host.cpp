@@ -44,12 +44,9 @@ void load_fonts_texture() {
     ImGui_ImplOpenGL3_CreateFontsTexture();
 }
 
-EM_BOOL on_animation_frame(double now_ms, void*) {
+void draw_frame(double now_ms) {
     Host& h = host();
-    h.frame_asked = false;
     BrowserPorts& ports = browser_ports();
-    if (h.page == nullptr || !h.context_ok)
-        return EM_FALSE;
     ports.pacer.frame_starts();
     const double seconds = h.last_ms > 0 ? (now_ms - h.last_ms) / 1000 : 0;
     h.last_ms = now_ms;
@@ -62,6 +59,12 @@ EM_BOOL on_animation_frame(double now_ms, void*) {
     treadle_count_frame(static_cast<int>(ports.pacer.drawn()));
     if (ports.pacer.wants_frame())
         ports.schedule();
+}
+
+EM_BOOL on_animation_frame(double now_ms, void*) {
+    host().frame_asked = false;
+    if (host().context_ok && browser_ports().pacer.wants_frame())
+        draw_frame(now_ms);
     return EM_FALSE;
 }
 
@@ -150,6 +153,10 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_prefer(int dark, int reduced_motion, int mo
 
 EMSCRIPTEN_KEEPALIVE void
 treadle_on_pointer(int phase, int kind, int id, float x, float y, double seconds) {
+    // A press means what is there now, not what the picture before showed.
+    const bool press = static_cast<tp::PointerPhase>(phase) == tp::PointerPhase::down;
+    if (press && host().context_ok && browser_ports().pacer.wants_frame())
+        tp::browser::draw_frame(emscripten_performance_now());
     host().page->pointer({static_cast<tp::PointerPhase>(phase),
                           static_cast<tp::PointerKind>(kind),
                           id,

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace treadle::ui {
 
@@ -122,8 +123,17 @@ Node& Semantics::close() {
     return node;
 }
 
+void Semantics::part_namesakes() {
+    std::unordered_set<std::string> seen;
+    for (std::size_t i = 0; i < count_; ++i) {
+        while (!seen.insert(nodes_[i].id).second)
+            nodes_[i].id += '~';
+    }
+}
+
 bool Semantics::end_frame(std::string_view focus_wish) {
     TREADLE_EXPECT(open_.empty());
+    part_namesakes();
     bool same_order = count_ == last_count_;
     for (std::size_t i = 0; same_order && i < count_; ++i)
         same_order = nodes_[i].id == last_[i].id && nodes_[i].parent == last_[i].parent;

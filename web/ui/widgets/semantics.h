@@ -79,6 +79,10 @@ public:
     [[nodiscard]] const Node* find(std::string_view id) const;
 
 private:
+    /// Two things of one id would share one element: the later one gets another id. Such a view
+    /// is wrong (presses go to the first), but the page stays whole.
+    void part_namesakes();
+
     std::vector<Node> nodes_; ///< longer than count_: the rest is memory to reuse
     std::vector<Node> last_;
     std::size_t count_ = 0;

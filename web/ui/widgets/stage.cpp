@@ -80,7 +80,11 @@ void Stage::prefer(const platform::Preferences& preferences) {
 
 // ---- events -------------------------------------------------------------------------------------
 
-void Stage::pointer(const platform::PointerEvent& event) { gestures_.pointer(event); }
+void Stage::pointer(const platform::PointerEvent& event) {
+    gestures_.pointer(event);
+    if (gestures_.is_gliding())
+        ports_.request_frame("glide", 1);
+}
 
 void Stage::wheel(const platform::WheelEvent& event) {
     gestures_.stop_glide();

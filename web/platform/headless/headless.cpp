@@ -1,0 +1,103 @@
+#include "platform/headless/headless.h"
+
+namespace treadle::platform::headless {
+
+namespace {
+
+constexpr double k_turn_seconds = 1.0 / 60;
+
+} // namespace
+
+void HeadlessPorts::request_frame(const char*, int count) { pacer.request(count); }
+
+void HeadlessPorts::load(const std::string& key, std::function<void(LoadedBytes)> answer) {
+    const auto found = kept.find(key);
+    if (found == kept.end())
+        answer({StoreResult::not_found, "", ""});
+    else
+        answer({StoreResult::done, found->second, ""});
+}
+
+void HeadlessPorts::store(const std::string& key,
+                          std::string_view bytes,
+                          std::function<void(StoreOutcome)> answer) {
+    if (store_refuses) {
+        answer({StoreResult::refused, "the store is full"});
+        return;
+    }
+    kept[key] = bytes;
+    answer({StoreResult::done, ""});
+}
+
+void HeadlessPorts::download(const std::string& name, const std::string&, std::string_view bytes) {
+    downloads.emplace_back(name, bytes);
+}
+
+void HeadlessPorts::pick_file(const std::string&, std::function<void(PickedFile)> answer) {
+    pick = std::move(answer);
+}
+
+void HeadlessPorts::print_html(const std::string&, const std::string& html) { printed = html; }
+
+void HeadlessPorts::show_sheet_preview(const std::string&, const std::string& html) {
+    preview = html;
+}
+
+void Host::open(const StageSize& size) {
+    page_.resize(size);
+    settle();
+}
+
+bool Host::tick() {
+    now_ += k_turn_seconds;
+    if (!ports_.pacer.wants_frame())
+        return false;
+    ports_.pacer.frame_starts();
+    page_.prepare();
+    page_.frame(k_turn_seconds);
+    std::string changes = page_.take_mirror_changes();
+    if (!changes.empty())
+        mirror_ = std::move(changes);
+    return true;
+}
+
+void Host::settle(int most) {
+    for (int turn = 0; turn < most && tick(); ++turn) {
+    }
+}
+
+void Host::send(PointerPhase phase, PointerKind kind, float x, float y) {
+    page_.pointer({phase, kind, 1, x, y, now_});
+}
+
+void Host::tap(float x, float y) {
+    send(PointerPhase::down, PointerKind::touch, x, y);
+    tick();
+    send(PointerPhase::up, PointerKind::touch, x, y);
+    settle();
+}
+
+void Host::click(float x, float y) {
+    send(PointerPhase::move, PointerKind::mouse, x, y);
+    tick();
+    send(PointerPhase::down, PointerKind::mouse, x, y);
+    tick();
+    send(PointerPhase::up, PointerKind::mouse, x, y);
+    settle();
+}
+
+void Host::drag(float from_x, float from_y, float to_x, float to_y, int steps) {
+    send(PointerPhase::down, PointerKind::touch, from_x, from_y);
+    tick();
+    for (int step = 1; step <= steps; ++step) {
+        const float share = static_cast<float>(step) / static_cast<float>(steps);
+        send(PointerPhase::move,
+             PointerKind::touch,
+             from_x + (to_x - from_x) * share,
+             from_y + (to_y - from_y) * share);
+        tick();
+    }
+    send(PointerPhase::up, PointerKind::touch, to_x, to_y);
+}
+
+} // namespace treadle::platform::headless

@@ -1,0 +1,80 @@
+// The outside as tests see it: nothing happens by itself, everything asked for is kept.
+
+#pragma once
+
+#include "platform/frame_pacer.h"
+#include "platform/page.h"
+#include "platform/ports.h"
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace treadle::platform::headless {
+
+class HeadlessPorts final : public Ports {
+public:
+    void request_frame(const char* reason, int count) override;
+    void request_frame_in(double seconds) override { wake_in = seconds; }
+    void load(const std::string& key, std::function<void(LoadedBytes)> answer) override;
+    void store(const std::string& key,
+               std::string_view bytes,
+               std::function<void(StoreOutcome)> answer) override;
+    void download(const std::string& name,
+                  const std::string& media_type,
+                  std::string_view bytes) override;
+    void pick_file(const std::string& accept, std::function<void(PickedFile)> answer) override;
+    void print_html(const std::string& title, const std::string& html) override;
+    void show_sheet_preview(const std::string& title, const std::string& html) override;
+    void hide_sheet_preview() override { preview.clear(); }
+    std::string now_text() override { return "10:41"; }
+    void announce(const std::string& sentence) override { announced.push_back(sentence); }
+    void use_look(const std::string& name) override { look = name; }
+    void keep_awake(bool wish) override { awake = wish; }
+    std::string address_fragment() override { return fragment; }
+
+    FramePacer pacer;
+    double wake_in = -1;
+    std::map<std::string, std::string> kept;
+    bool store_refuses = false;
+    std::vector<std::pair<std::string, std::string>> downloads; ///< name, bytes
+    std::function<void(PickedFile)> pick; ///< answer the last pick_file with it
+    std::string printed;
+    std::string preview;
+    std::vector<std::string> announced;
+    std::string look;
+    bool awake = false;
+    std::string fragment;
+};
+
+/// Stands for the browser's loop: draws when a frame is wanted, and only then.
+class Host {
+public:
+    Host(HeadlessPorts& ports, Page& page) : ports_(ports), page_(page) {}
+
+    void open(const StageSize& size);
+    /// One turn of the screen, 1/60 s. True when a frame was drawn.
+    bool tick();
+    /// Turns until nothing is wanted any more; gives up after `most`.
+    void settle(int most = 600);
+
+    void tap(float x, float y);
+    void click(float x, float y);
+    /// Finger from one point to the other in `steps` moves, one a tick, then let go.
+    void drag(float from_x, float from_y, float to_x, float to_y, int steps);
+
+    /// What the mirror was told last, as JSON; kept until something changes.
+    [[nodiscard]] const std::string& mirror() const { return mirror_; }
+    [[nodiscard]] long frames() const { return ports_.pacer.drawn(); }
+
+private:
+    void send(PointerPhase phase, PointerKind kind, float x, float y);
+
+    HeadlessPorts& ports_;
+    Page& page_;
+    double now_ = 0;
+    std::string mirror_;
+};
+
+} // namespace treadle::platform::headless

@@ -32,7 +32,8 @@ Result<Answer> answer_force(Reader& in) {
     bend.opening = in.length("opening");
     const StrengthUsed strength = in.tensile_strength(bend.thickness);
     bend.tensile_strength = strength.value;
-    const bool textbook = in.choice("method") == 1;
+    // A factor of the asker's own can only be meant for the textbook's formula.
+    const bool textbook = in.has("method") ? in.choice("method") == 1 : in.has("k");
     if (textbook)
         in.require("k");
     else

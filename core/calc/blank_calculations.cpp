@@ -13,9 +13,20 @@ using base::Result;
 
 constexpr const char* k_methods = "din6935|handbook-soft|handbook-medium|handbook-hard";
 
+constexpr const char* k_leg_ends = "tangent|apex";
+
+/// Beyond 90 degrees the standard measures legs to the tangent planes, while K tables keep to the
+/// apex: each its own custom, and the other one by name.
+process::LegsTo legs_to(Reader& in) {
+    if (!in.has("legs_to"))
+        return in.has("k") ? process::LegsTo::apex : process::LegsTo::tangent_planes;
+    return in.choice("legs_to") == 1 ? process::LegsTo::apex : process::LegsTo::tangent_planes;
+}
+
 /// A K given goes before; without one the method, DIN 6935 when none is named.
 process::BlankRule rule(Reader& in) {
     process::BlankRule out;
+    out.legs_to = legs_to(in);
     if (in.has("k")) {
         in.refuse_if_given("method", "Give k or a method, not both.");
         out.method = process::BlankMethod::k_factor;
@@ -44,6 +55,7 @@ constexpr InputSpec k_bend_inputs[] = {
     {"angle", InputKind::angle, true, "turned through"},
     {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
     {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
+    {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
 };
 constexpr OutputSpec k_bend_outputs[] = {
     {"allowance", "mm", "length of metal in the bend"},
@@ -56,7 +68,8 @@ constexpr const base::FormulaCard* k_bend_cards[] = {&process::k_bend_allowance_
                                                      &process::k_bend_allowance_handbook_card,
                                                      &process::k_bend_deduction_din_card,
                                                      &process::k_bend_deduction_card,
-                                                     &process::k_outside_setback_card};
+                                                     &process::k_outside_setback_card,
+                                                     &process::k_outside_setback_apex_card};
 
 /// The three share every step: each answers with all of them, so that none is worked out apart.
 Result<Answer> answer_bend(Reader& in) {
@@ -81,6 +94,7 @@ constexpr InputSpec k_blank_inputs[] = {
     {"bends", InputKind::bends, true, "angle turned through and inside radius of each"},
     {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
     {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
+    {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
 };
 constexpr OutputSpec k_blank_outputs[] = {{"blank", "mm", "flat length, not rounded"}};
 constexpr const base::FormulaCard* k_blank_cards[] = {&process::k_blank_length_card,

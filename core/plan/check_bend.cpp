@@ -217,15 +217,15 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
         return refused_plan(Rule::opening, usual.refusal().reason);
     const Length leg =
         smaller(question.part.legs[bend_number], question.part.legs[bend_number + 1]);
-    const BendCase bend_case{question,
-                             bend.angle,
-                             bend.radius,
-                             question.part.section.width,
-                             leg,
-                             *usual,
-                             process::least_radius(question.metal.thickness,
-                                                   *question.metal.grade,
-                                                   question.part.grain)};
+    const BendCase bend_case{
+        question,
+        bend.angle,
+        bend.radius,
+        question.part.section.width,
+        leg,
+        *usual,
+        process::least_radius(
+            question.metal.thickness, *question.metal.grade, question.part.grain, bend.angle)};
     std::optional<OperationPlan> best;
     Length best_distance;
     const std::vector<VeeChoice> tools = choices(bend_case);

@@ -88,7 +88,8 @@ void explain_bend(std::vector<Working>& list,
     add(list,
         process::air_bend_radius_working(
             {metal.thickness, bend.tools.opening, metal.grade->air_bend_share, bend.tools.nose}));
-    add(list, process::least_radius_working(metal.thickness, *metal.grade, part.grain));
+    add(list,
+        process::least_radius_working(metal.thickness, *metal.grade, part.grain, bend.bend.angle));
     add(list,
         process::least_leg_working(
             {bend.tools.opening, metal.thickness, bend.bend.radius, bend.bend.angle}));

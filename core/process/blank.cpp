@@ -38,8 +38,9 @@ constexpr base::CardSymbol k_blank_symbols[] = {
     {"v", "deduction of a bend"},
 };
 
-constexpr Angle k_apex_up_to = degrees(90.0);  ///< DIN 6935: opening angle b down to 90
-constexpr Angle k_counts_from = degrees(15.0); ///< DIN 6935: b over 165 takes nothing off
+constexpr Angle k_apex_up_to = degrees(90.0);     ///< DIN 6935: opening angle b down to 90
+constexpr Angle k_farthest_apex = degrees(175.0); ///< program rule: the apex is 23 (r + t) away
+constexpr Angle k_counts_from = degrees(15.0);    ///< DIN 6935: b over 165 takes nothing off
 constexpr double k_din_full_ratio = 5.0;
 
 /// K from c in "straight stock c t + 1.57 r": the arc's share of t over a quarter turn.
@@ -183,21 +184,29 @@ const base::FormulaCard k_bend_deduction_din_card{
     "tabellenbuch-metall",
     Evidence::published,
     ""};
-const base::FormulaCard k_bend_deduction_card{
-    "bend-deduction",
-    "What a bend takes off the sum of the outside legs",
-    "v = 2 SB - BA",
-    k_deduction_symbols,
-    "outside legs to the apex up to 90 degrees turned, to the outer tangent planes beyond",
-    "derived-geometry",
-    Evidence::derived,
-    ""};
+const base::FormulaCard k_bend_deduction_card{"bend-deduction",
+                                              "What a bend takes off the sum of the outside legs",
+                                              "v = 2 SB - BA",
+                                              k_deduction_symbols,
+                                              "outside legs to where the setback is measured",
+                                              "derived-geometry",
+                                              Evidence::derived,
+                                              ""};
 const base::FormulaCard k_outside_setback_card{
     "bend-setback",
     "Outside setback of a bend",
     "SB = (r + t) tan(A / 2); r + t for A over 90 degrees",
     k_setback_symbols,
     "to the apex of the outer faces up to 90 degrees turned, to the outer tangent plane beyond",
+    "derived-geometry",
+    Evidence::derived,
+    ""};
+const base::FormulaCard k_outside_setback_apex_card{
+    "bend-setback-apex",
+    "Outside setback of a bend",
+    "SB = (r + t) tan(A / 2)",
+    k_setback_symbols,
+    "to the apex of the outer faces at every angle, up to 175 degrees turned",
     "derived-geometry",
     Evidence::derived,
     ""};
@@ -227,7 +236,7 @@ const char* blank_method_word(BlankMethod method) {
     return "";
 }
 
-base::Result<Length> outside_setback(const SharpBend& bend) {
+base::Result<Length> outside_setback(const SharpBend& bend, LegsTo legs_to) {
     InputCheck check;
     check.length(bend.thickness, "thickness")
         .length_or_zero(bend.radius, "radius")
@@ -235,12 +244,17 @@ base::Result<Length> outside_setback(const SharpBend& bend) {
     if (check.failed())
         return check.refusal();
     // Beyond 90 degrees the apex runs away: legs are measured to the outer tangent planes.
-    const double reach = bend.angle < k_apex_up_to ? std::tan(bend.angle.in_radians() / 2.0) : 1.0;
+    const bool to_apex = legs_to == LegsTo::apex || bend.angle < k_apex_up_to;
+    if (to_apex && bend.angle > k_farthest_apex)
+        return base::Refusal{"angle",
+                             "So far round, the outer faces meet nowhere near the bend.",
+                             "up to 175 deg to the apex, or measure to the tangent planes"};
+    const double reach = to_apex ? std::tan(bend.angle.in_radians() / 2.0) : 1.0;
     return (bend.radius + bend.thickness) * reach;
 }
 
 base::Result<BendFigures> bend_figures(const SharpBend& bend, const BlankRule& rule) {
-    const auto setback = outside_setback(bend);
+    const auto setback = outside_setback(bend, rule.legs_to);
     if (!setback.ok())
         return setback.refusal();
     const auto k = neutral_line(bend, rule);
@@ -283,10 +297,12 @@ base::Result<Working> setback_working(const SharpBend& bend, const BlankRule& ru
     const auto figures = bend_figures(bend, rule);
     if (!figures.ok())
         return figures.refusal();
-    return Working{&k_outside_setback_card,
+    const bool apex = rule.legs_to == LegsTo::apex;
+    return Working{apex ? &k_outside_setback_apex_card : &k_outside_setback_card,
                    {{"r", bend.radius}, {"t", bend.thickness}, {"A", bend.angle}},
                    {"SB", figures->setback},
-                   bend.angle > k_apex_up_to ? "To the outer tangent plane." : "To the apex."};
+                   bend.angle > k_apex_up_to && !apex ? "To the outer tangent plane."
+                                                      : "To the apex."};
 }
 
 base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule) {

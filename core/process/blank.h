@@ -4,11 +4,12 @@
 //           K  neutral line from the inside over thickness   k  DIN's factor, twice K
 // Formula   BA = (pi/180) A (r + K t)                     cards k_bend_allowance_..._card
 //           v = 2 setback - BA; DIN: 0 for b over 165     cards k_bend_deduction_..._card
-//           setback = (r + t) tan(A/2); r + t for A > 90  card k_outside_setback_card
+//           setback = (r + t) tan(A/2); r + t for A > 90  cards k_outside_setback_..._card
 //           L = sum of outside legs - sum of v            card k_blank_length_card
 //           DIN 6935: k = 0.65 + 0.5 log10(r/t) up to r/t = 5, then 1
 // Valid     A over 0 and below 180. DIN's k comes to 0 near r/t = 0.05: refused. Below 0.5: measure
-// Legs      to the apex of the outer faces up to A = 90, to the outer tangent planes beyond
+// Legs      to the apex of the outer faces up to A = 90, to the outer tangent planes beyond; to the
+//           apex at every angle when the rule says so
 // Source    sources.json: tabellenbuch-metall (DIN 6935), machinerys-handbook, derived-geometry
 // Rounding  none here; the caller rounds the blank up
 
@@ -32,9 +33,14 @@ enum class BlankMethod {
 /// As files and commands write it: "din6935", "k-factor", "handbook-soft", …
 [[nodiscard]] const char* blank_method_word(BlankMethod method);
 
+/// Where outside legs are measured to when a bend turns more than 90 degrees. Jobs always use the
+/// tangent planes (the apex runs away towards 180); the apex is for comparing with K tables.
+enum class LegsTo { tangent_planes, apex };
+
 struct BlankRule {
     BlankMethod method = BlankMethod::din6935;
     double k_factor = 0.0; ///< for k_factor only: neutral line from the inside over t, 0 < K <= 0.5
+    LegsTo legs_to = LegsTo::tangent_planes;
 };
 
 struct SharpBend {
@@ -46,12 +52,13 @@ struct SharpBend {
 struct BendFigures {
     Length allowance; ///< arc of the neutral line
     Length deduction; ///< from the sum of outside legs; may be negative for very acute bends
-    Length setback;   ///< outside: to the apex up to 90 degrees, to the tangent plane beyond
+    Length setback;   ///< outside, to where the rule measures legs
     double k = 0.0;   ///< neutral line from the inside over thickness
 };
 [[nodiscard]] base::Result<BendFigures> bend_figures(const SharpBend& bend, const BlankRule& rule);
 /// The setback alone: no rule of the neutral line takes part in it.
-[[nodiscard]] base::Result<Length> outside_setback(const SharpBend& bend);
+[[nodiscard]] base::Result<Length> outside_setback(const SharpBend& bend,
+                                                   LegsTo legs_to = LegsTo::tangent_planes);
 
 [[nodiscard]] base::Result<Working> allowance_working(const SharpBend& bend, const BlankRule& rule);
 [[nodiscard]] base::Result<Working> deduction_working(const SharpBend& bend, const BlankRule& rule);

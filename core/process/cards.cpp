@@ -34,6 +34,7 @@ constexpr const base::FormulaCard* k_cards[] = {
     &k_bend_deduction_din_card,
     &k_bend_deduction_card,
     &k_outside_setback_card,
+    &k_outside_setback_apex_card,
     &k_blank_length_card,
 };
 

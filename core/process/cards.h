@@ -39,6 +39,7 @@ extern const base::FormulaCard k_bend_allowance_handbook_card;
 extern const base::FormulaCard k_bend_deduction_din_card;
 extern const base::FormulaCard k_bend_deduction_card;
 extern const base::FormulaCard k_outside_setback_card;
+extern const base::FormulaCard k_outside_setback_apex_card;
 extern const base::FormulaCard k_blank_length_card;
 
 /// Every card above, once.

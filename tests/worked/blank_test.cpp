@@ -117,6 +117,25 @@ TEST_SUITE("worked") {
         check_rows(k_rows);
     }
 
+    TEST_CASE("bend-setback-apex: a K table keeps to the apex at every angle") {
+        // t 3, r 4.5, 120 degrees, K 0.40: 7.5 tan 60 = 12.9904; 2 x 12.9904 - 11.9381 = 14.0427.
+        process::BlankRule rule{process::BlankMethod::k_factor, 0.40, process::LegsTo::apex};
+        const process::SharpBend bend{millimetres(3), millimetres(4.5), degrees(120)};
+        const auto figures = process::bend_figures(bend, rule);
+        REQUIRE(figures.ok());
+        const std::array k_rows{
+            Row{"7.5 tan 60", quantity::to_millimetres(figures->setback), 12.9904, 0.00005},
+            Row{"2 x 12.9904 - 11.9381",
+                quantity::to_millimetres(figures->deduction),
+                14.0427,
+                0.00005},
+        };
+        CHECK(k_rows.size() == 2);
+        check_rows(k_rows);
+        CHECK_FALSE(
+            process::bend_figures({millimetres(3), millimetres(4.5), degrees(176)}, rule).ok());
+    }
+
     TEST_CASE("blank-length of a U, with bend lines and leg origins") {
         const process::SharpBend bend{millimetres(4), millimetres(6), degrees(90)};
         const auto blank = process::blank_length(

@@ -66,6 +66,7 @@ TEST_CASE("ids stay as they are: printed sheets and answers carry them") {
         {&process::k_bend_deduction_din_card, "bend-deduction-din"},
         {&process::k_bend_deduction_card, "bend-deduction"},
         {&process::k_outside_setback_card, "bend-setback"},
+        {&process::k_outside_setback_apex_card, "bend-setback-apex"},
         {&process::k_blank_length_card, "blank-length"},
     };
     CHECK(std::size(k_named) == process::cards().size());

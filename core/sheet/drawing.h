@@ -55,17 +55,26 @@ struct Drawing {
     std::string description; ///< one sentence for a screen reader
 };
 
-/// The boxes that pictures are laid out for: a renderer may give more room, not less.
+/// The box that a picture is laid out for: a renderer may give more room, not less.
+struct PictureBox {
+    double width_mm = 0.0;
+    double height_mm = 0.0;
+};
+/// The boxes of the worksheet.
 inline constexpr double k_flat_width_mm = 122.0;
-inline constexpr double k_flat_height_mm = 74.0;
+inline constexpr double k_flat_height_mm = 62.0;
 inline constexpr double k_finished_width_mm = 60.0;
 inline constexpr double k_finished_height_mm = 60.0;
+inline constexpr PictureBox k_flat_box{k_flat_width_mm, k_flat_height_mm};
+inline constexpr PictureBox k_finished_box{k_finished_width_mm, k_finished_height_mm};
 
 /// The flat blank with holes, notches, bend lines and running dimensions from the datum corner.
-[[nodiscard]] Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style);
+[[nodiscard]] Drawing
+draw_flat(const plan::PartPlan& plan, PrintStyle style, PictureBox box = k_flat_box);
 /// The finished shape: a bent part's profile with outside legs and angles, an angle's or channel's
 /// section beside its view; straight flats and plates: the same outline without bend lines.
-[[nodiscard]] Drawing draw_finished(const plan::PartPlan& plan, PrintStyle style);
+[[nodiscard]] Drawing
+draw_finished(const plan::PartPlan& plan, PrintStyle style, PictureBox box = k_finished_box);
 /// Small picture for a list: outline only, no text.
 [[nodiscard]] Drawing draw_small(const plan::PartPlan& plan);
 

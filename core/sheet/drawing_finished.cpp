@@ -27,9 +27,13 @@ Box bounds_of(const std::vector<Spot>& spots) {
     return box;
 }
 
-double unit_for(double width, double height) {
-    const double wide = k_finished_width_mm * k_points_per_mm - 2.0 * k_margin_points;
-    const double high = k_finished_height_mm * k_points_per_mm - 2.0 * k_margin_points;
+constexpr double k_least_points = 24.0; ///< of metal, however small the box
+
+double unit_for(double width, double height, PictureBox room) {
+    const double wide =
+        std::max(k_least_points, room.width_mm * k_points_per_mm - 2.0 * k_margin_points);
+    const double high =
+        std::max(k_least_points, room.height_mm * k_points_per_mm - 2.0 * k_margin_points);
     return std::max(width / wide, height / high);
 }
 
@@ -95,12 +99,12 @@ void dimension_bend(Drafter& draft,
     draft.label_where_free(spots, quantity::print(wanted.angle, style), bend.operation);
 }
 
-Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style) {
+Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
     const auto profile = bent_profile(plan);
     if (!profile)
         return no_drawing(plan);
     const Box box = bounds_of(profile->outline);
-    Drafter draft(unit_for(box.high.x - box.low.x, box.high.y - box.low.y));
+    Drafter draft(unit_for(box.high.x - box.low.x, box.high.y - box.low.y, room));
     const double thickness = to_millimetres(plan.part->section.thickness);
     draft.shape(profile->outline, Fill::steel, Pen::outline);
     keep_line_free(draft, profile->outline);
@@ -180,7 +184,7 @@ LengthView length_view(const plan::PartPlan& plan, double most) {
     return view;
 }
 
-Drawing draw_section(const plan::PartPlan& plan, PrintStyle style) {
+Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
     const Section& section = plan.part->section;
     const auto outlines = section_outlines(section);
     const Box box = bounds_of(outlines.front());
@@ -191,8 +195,10 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style) {
     const LengthView view = length_view(plan, across * k_most_length_in_sections);
     // Side by side: section, a gap for the second view's figure, length view.
     const double gap_points = 36.0;
-    const double wide = k_finished_width_mm * k_points_per_mm - k_margin_points - gap_points - 8.0;
-    const double high = k_finished_height_mm * k_points_per_mm - 2.0 * k_margin_points;
+    const double wide = std::max(
+        k_least_points, room.width_mm * k_points_per_mm - k_margin_points - gap_points - 8.0);
+    const double high =
+        std::max(k_least_points, room.height_mm * k_points_per_mm - 2.0 * k_margin_points);
     Drafter draft(std::max((box.high.x + view.width) / wide, tall / high));
     draft.shape(outlines.front(), Fill::steel, Pen::outline);
     for (std::size_t i = 1; i < outlines.size(); ++i)
@@ -219,12 +225,12 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style) {
                         plan::part_title(*plan.part, style) + ".");
 }
 
-Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style) {
+Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
     const double length = blank_length_mm(plan);
     const double width = face_width_mm(plan, section::Face::flat);
     if (!(length > 0.0) || !(width > 0.0))
         return no_drawing(plan);
-    Drafter draft(unit_for(length, width));
+    Drafter draft(unit_for(length, width, room));
     draft.shape(face_outline(plan, section::Face::flat, length).outline, Fill::steel, Pen::outline);
     draw_holes(draft, plan, section::Face::flat, 0.0);
     dimension_below(draft, 0.0, length, 0.0, setting_text(millimetres(length), style));
@@ -234,13 +240,13 @@ Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style) {
 
 } // namespace
 
-Drawing draw_finished(const plan::PartPlan& plan, PrintStyle style) {
+Drawing draw_finished(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
     if (is_bent(*plan.part))
-        return draw_bent(plan, style);
+        return draw_bent(plan, style, room);
     const section::Shape shape = plan.part->section.shape;
     if (shape == section::Shape::flat || shape == section::Shape::plate)
-        return draw_plain(plan, style);
-    return draw_section(plan, style);
+        return draw_plain(plan, style, room);
+    return draw_section(plan, style, room);
 }
 
 Drawing draw_small(const plan::PartPlan& plan) {

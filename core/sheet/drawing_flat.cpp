@@ -236,7 +236,8 @@ struct Shares {
 Shares shares_of(const plan::PartPlan& plan,
                  const std::vector<Frame>& frames,
                  double length,
-                 PrintStyle style) {
+                 PrintStyle style,
+                 PictureBox box) {
     const bool bends = std::any_of(plan.marks.begin(), plan.marks.end(), [](const plan::Mark& m) {
         return m.kind == plan::Mark::Kind::bend_line;
     });
@@ -250,13 +251,13 @@ Shares shares_of(const plan::PartPlan& plan,
         for (const Figure& figure : values_of(measure, frame, outline, false))
             left = std::max(left, measure.draft.text_width(across_text(figure.at, frame, style)));
     }
-    return {k_flat_width_mm * k_points_per_mm - left - 22.0,
-            std::max(24.0, k_flat_height_mm * k_points_per_mm - rows)};
+    return {std::max(3.0 * k_right_points, box.width_mm * k_points_per_mm - left - 22.0),
+            std::max(24.0, box.height_mm * k_points_per_mm - rows)};
 }
 
 } // namespace
 
-Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style) {
+Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style, PictureBox box) {
     const double length = blank_length_mm(plan);
     std::vector<Frame> frames;
     for (const section::Face face : faces_shown(*plan.part))
@@ -270,7 +271,7 @@ Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style) {
     double widths = 0.0;
     for (const Frame& frame : frames)
         widths += frame.width;
-    const Shares shares = shares_of(plan, frames, length, style);
+    const Shares shares = shares_of(plan, frames, length, style, box);
     // Millimetres of the part for one point of the picture, so that all of it finds room.
     const double unit =
         std::max(length / (shares.wide - 2.0 * k_right_points), widths / shares.high);

@@ -142,7 +142,7 @@ void write_steps(Html& html,
                      std::to_string(index + 1) + ". " +
                          plan::operation_title(*part.part, index, style));
         html.element("div",
-                     plan::operation_detail(*part.part, part, index, style) + " a piece",
+                     "each piece: " + plan::operation_detail(*part.part, part, index, style),
                      "class=\"small\"");
         if (part.operations[index].outcome == plan::Outcome::fits_up_to)
             html.open("div", "class=\"small\"")

@@ -17,7 +17,7 @@ body { margin: 0 auto; max-width: 186mm; color: #000; background: #fff;
 h1 { font-size: 20pt; margin: 0 0 1mm; }
 h2 { font-size: 14pt; margin: 7mm 0 2mm; border-bottom: 0.6mm solid #000; break-after: avoid; }
 h3 { font-size: 11.5pt; margin: 0 0 1.5mm; break-after: avoid; }
-p { margin: 0 0 2mm; orphans: 3; widows: 3; }
+p { margin: 0 0 2mm; break-inside: avoid; }
 ul { margin: 0 0 2mm; padding-left: 5mm; }
 .running { display: none; }
 .invented { border: 0.4mm dashed #000; padding: 1mm 2mm; font-weight: bold; }
@@ -37,10 +37,10 @@ thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; over
 tbody th { font-weight: bold; }
 th[scope="row"] { overflow-wrap: normal; }
 .verdict { white-space: nowrap; }
-.summary td:nth-child(7), .ops td:nth-child(4) { width: 39mm; }
-.summary td:last-child, .ops td:last-child { width: 34mm; }
+.summary td:nth-child(7), .ops td:nth-child(4) { width: 40mm; padding-right: 3mm; }
+.summary td:last-child, .ops td:last-child { width: 31mm; }
 .ops th:first-child { width: 9mm; }
-.ops td:nth-child(3) { width: 56mm; }
+.ops td:nth-child(3) { width: 60mm; }
 .summary td:nth-child(3) { width: 44mm; }
 .figure { text-align: right; padding-right: 3mm; white-space: nowrap; }
 .small { font-size: 9pt; }
@@ -56,7 +56,7 @@ th[scope="row"] { overflow-wrap: normal; }
 .steps .figure { font-size: 12pt; }
 .first { break-before: avoid; }
 .blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
-.parts > p { break-after: avoid; }
+.parts { break-before: page; }
 .part { break-inside: avoid; margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
 .keep { break-inside: avoid; }
 .drawings { display: flex; flex-wrap: wrap; gap: 2mm; align-items: flex-end; }

@@ -1,6 +1,7 @@
 # The parts of the page that need no browser: Dear ImGui, theme, widgets, gestures. The page links
 # them with platform/browser, the tests with platform/headless.
 
+include_guard(GLOBAL)
 set(imgui_folder ${PROJECT_SOURCE_DIR}/.deps/imgui)
 execute_process(COMMAND ${PROJECT_SOURCE_DIR}/web/fetch_imgui RESULT_VARIABLE imgui_result)
 if(NOT imgui_result EQUAL 0)

@@ -30,7 +30,7 @@ archive::File full_file() {
     part.grain = material::Grain::along;
     part.length = millimetres(1.0 / 3.0);
     job::Punch punch;
-    punch.hole = {geometry::HoleShape::perimeter, millimetres(77.7), {}};
+    punch.hole = {geometry::HoleShape::obround, millimetres(7.77), inches(1.0 / 3.0)};
     punch.turned = true;
     punch.at = {inches(0.1), millimetres(1e-3), 3, 2, inches(1.0 / 64.0), inches(7.0)};
     part.operations.emplace_back(punch);
@@ -57,6 +57,7 @@ archive::File full_file() {
 
     file.shop.machine.stations[0].base = material::RatingBase{ksi(61.7)};
     file.shop.machine.attachments[0].base = material::RatingBase{megapascals(412.9)};
+    file.shop.crib.punches.push_back({{geometry::HoleShape::perimeter, inches(7.0 / 3.0), {}}, 2});
     file.shop.rules.blank_k = 0.4421;
     return file;
 }
@@ -95,6 +96,7 @@ TEST_CASE("every value of a part comes back as it was") {
     const auto& sent = std::get<job::Punch>(was.operations.back());
     CHECK(punch.hole.shape == sent.hole.shape);
     CHECK(punch.hole.size == sent.hole.size);
+    CHECK(punch.hole.size2 == sent.hole.size2);
     CHECK(punch.turned);
     CHECK(punch.at.x == sent.at.x);
     CHECK(punch.at.y == sent.at.y);
@@ -148,6 +150,10 @@ TEST_CASE("what a shop does not know stays unknown, what it knows stays exact") 
     CHECK_FALSE(is.stations[1].force.has_value());
     CHECK(is.attachments[0].base->value == was.attachments[0].base->value);
     CHECK(after.shop.rules.blank_k == before.shop.rules.blank_k);
+    const equipment::PunchTool& odd = after.shop.crib.punches.back();
+    CHECK(odd.hole.shape == geometry::HoleShape::perimeter);
+    CHECK(odd.hole.size == inches(7.0 / 3.0));
+    CHECK(odd.count == 2);
     CHECK(after.shop.crib.vees.size() == before.shop.crib.vees.size());
     CHECK(after.shop.rack.size() == before.shop.rack.size());
 }

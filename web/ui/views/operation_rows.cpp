@@ -11,6 +11,8 @@ namespace treadle::views {
 namespace {
 
 constexpr float k_ring = 44;
+constexpr float k_strip_below = 30;
+constexpr float k_title_room = 276;
 
 void strip(Desk& desk, const ui::Rect& rect, const OperationReading& operation) {
     ui::Strip strip;
@@ -21,39 +23,68 @@ void strip(Desk& desk, const ui::Rect& rect, const OperationReading& operation) 
     ui::demand_strip(desk.ui, rect, strip);
 }
 
+struct RowLayout {
+    float verdict = 0; ///< width of the words at the right
+    float strip = 0;   ///< width of the strip beside them; 0: it stands below
+    float height = 0;
+};
+
+RowLayout lay_out(const ui::Ui& ui, float width) {
+    RowLayout layout;
+    layout.verdict = std::clamp(width * 0.3F, 168.0F, 210.0F);
+    const float room = width - k_ring - layout.verdict - k_title_room;
+    layout.strip = room < 90 ? 0 : std::min(room, 270.0F);
+    layout.height = std::max(66.0F, ui.size().target + 6);
+    if (layout.strip == 0)
+        layout.height += k_strip_below;
+    return layout;
+}
+
+void row_words(ui::Ui& ui,
+               ui::Rect rest,
+               const OperationReading& operation,
+               const RowLayout& layout) {
+    const float title = ui::line_height(ui, ui::TextSize::large);
+    const float detail = ui::line_height(ui, ui::TextSize::small);
+    rest = rest.inset(0, std::max(0.0F, (rest.h - title - detail) / 2));
+    ui::Rect right = rest.cut_right(layout.verdict, 6);
+    rest.cut_right(layout.strip);
+    ui::draw_text(ui,
+                  right.cut_top(title),
+                  operation.verdict,
+                  {ui::TextSize::body, true, ui::ink_of(operation.mark), ui::Align::right});
+    ui::draw_text(ui,
+                  right,
+                  operation.margin,
+                  {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::right});
+    ui::draw_text(ui, rest.cut_top(title), operation.title, {ui::TextSize::large, true});
+    ui::draw_text(
+        ui, rest, operation.detail, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
+}
+
 void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation, int index) {
     ui::Ui& ui = desk.ui;
     const bool chosen = desk.state.operation == index;
-    ui.rule(rect.x, rect.bottom() - 0.5F, rect.x + k_ring, rect.bottom() - 0.5F, ui::Ink::line, 1);
-    const float verdict_width = std::min(200.0F, rect.w * 0.3F);
-    const float room = rect.w - k_ring - verdict_width - 230;
-    const float strip_width = room < 90 ? 0 : std::min(room, 270.0F);
-    ui::Rect ring = rect;
-    ring = ring.cut_left(k_ring);
+    const RowLayout layout = lay_out(ui, rect.w);
     ui::ListRow row;
-    row.title = operation.title;
-    row.detail = operation.detail;
     row.spoken = operation.spoken;
-    row.slots_width = strip_width + verdict_width;
+    const ui::RowTouch touch = ui::list_row(ui, "operation-" + std::to_string(index), rect, row);
     ui::Rect rest = rect;
-    rest.cut_left(k_ring);
-    const ui::RowTouch touch = ui::list_row(ui, "operation-" + std::to_string(index), rest, row);
-    ui::number_ring(ui, ring.x + 18, ring.y + ring.h / 2, index + 1, chosen);
-    ui::Rect slots = touch.slots;
-    ui::Rect verdict = slots.cut_right(verdict_width);
-    const ui::Ink ink = ui::ink_of(operation.mark);
-    const float height = ui::line_height(ui, ui::TextSize::body);
-    verdict = verdict.inset(0, std::max(0.0F, (verdict.h - 2 * height) / 2));
-    ui::draw_text(ui,
-                  verdict.cut_top(height),
-                  operation.verdict,
-                  {ui::TextSize::body, true, ink, ui::Align::right});
-    ui::draw_text(ui,
-                  verdict,
-                  operation.margin,
-                  {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::right});
-    if (strip_width > 0)
-        strip(desk, slots.inset(8, (slots.h - 44) / 2), operation);
+    ui::Rect below = layout.strip == 0 ? rest.cut_bottom(k_strip_below) : ui::Rect{};
+    const ui::Rect ring = rest.cut_left(k_ring, 6);
+    ui::number_ring(ui, ring.x + 20, ring.y + ring.h / 2, index + 1, chosen);
+    rest.cut_right(6);
+    const ui::Rect words = rest;
+    if (layout.strip > 0) {
+        rest.cut_right(layout.verdict, 8);
+        strip(desk, rest.cut_right(layout.strip).inset(0, (rest.h - 40) / 2), operation);
+    } else {
+        below.cut_left(k_ring, 6);
+        below.cut_right(6);
+        below.cut_bottom(6);
+        strip(desk, below, operation);
+    }
+    row_words(ui, words, operation, layout);
     if (touch.pressed) {
         desk.state.operation = chosen ? plan::k_none : index;
         if (chosen && desk.state.panel != Panel::part_form)
@@ -94,6 +125,16 @@ float checks(Desk& desk, const ui::Rect& rect, const OperationReading& operation
             ui.want_frame();
         }
     };
+    if (!operation.missing.empty()) {
+        ui::Button fill;
+        fill.label = "Fill in under Shop";
+        const float width = ui::button_width(ui, fill);
+        if (ui::button(ui, "fill-in", keys.cut_left(width, ui.size().gap), fill)) {
+            desk.state.place = Place::shop;
+            desk.state.shop_page = operation.shop_page;
+            ui.want_frame();
+        }
+    }
     key("working", "Show working", "Hide working", Panel::working);
     key("change", "Change operation", "Close", Panel::operation_form);
     return keys.bottom() + ui.size().gap;
@@ -105,7 +146,7 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
     ui::Ui& ui = desk.ui;
     const ui::Scope scope(ui, "operations");
     const PartReading& part = *desk.readings.parts()[static_cast<std::size_t>(index)];
-    const float height = std::max(70.0F, ui.size().target + 6);
+    const float height = lay_out(ui, rect.w).height;
     ui::Rect rest = rect;
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
     for (std::size_t i = 0; i < part.operations.size(); ++i) {

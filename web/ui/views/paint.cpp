@@ -79,7 +79,7 @@ void paint_part(
 void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture) {
     ui::Drawing drawing;
     drawing.bounds = picture.bounds;
-    drawing.margin_px = 10;
+    drawing.margin_px = 4;
     ui::drawing(ui, "small", rect, drawing, [&](ui::DrawingPainter& painter) {
         for (const Picture::Line& line : picture.lines) {
             if (line.fill == sheet::Fill::steel)

@@ -12,8 +12,8 @@ namespace treadle::views {
 
 namespace {
 
-constexpr float k_picture_width = 56;
-constexpr float k_mark_width = 92;
+constexpr float k_picture_width = 58;
+constexpr float k_mark_width = 108;
 
 void full_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool chosen) {
     ui::Ui& ui = desk.ui;
@@ -24,17 +24,19 @@ void full_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool ch
     row.detail = part.title;
     row.spoken = part.spoken;
     row.selected = chosen;
-    row.slots_width = k_picture_width + k_mark_width;
+    row.slots_width = k_mark_width;
     const ui::RowTouch touch = ui::list_row(ui, is.id, rect, row);
-    ui::Rect slots = touch.slots;
     ui::Mark mark;
     mark.verdict = part.verdict_mark;
     mark.word = part.short_verdict;
     mark.layout = ui::MarkLayout::below;
     mark.size = ui::TextSize::small;
     mark.silent = true;
-    ui::verdict_mark(ui, slots.cut_right(std::min(slots.w, k_mark_width)), mark);
-    paint_small(ui, slots, part.small);
+    ui::verdict_mark(ui, touch.slots, mark);
+    // Above the second line, which needs the whole width.
+    const float high = rect.h * 0.54F;
+    paint_small(
+        ui, {touch.slots.x - k_picture_width, rect.y + 5, k_picture_width, high}, part.small);
     if (touch.pressed)
         choose_part(desk, is.id);
 }

@@ -13,12 +13,22 @@ namespace treadle::views {
 
 namespace {
 
+constexpr float k_room_for_both = 900; ///< two drawings side by side
 const std::array<std::string, 2> k_sides = {"Flat blank", "Finished"};
 
 void open_panel(Desk& desk, Panel panel) {
     desk.state.panel = desk.state.panel == panel ? Panel::checks : panel;
     desk.state.adding = false;
     desk.ui.want_frame();
+}
+
+void sides(Desk& desk, const ui::Rect& rect) {
+    const auto chosen =
+        ui::tabs(desk.ui, "sides", rect, "Shape shown", k_sides, desk.state.finished_shape ? 1 : 0);
+    if (chosen) {
+        desk.state.finished_shape = *chosen == 1;
+        desk.ui.want_frame();
+    }
 }
 
 /// Mark, what it is, verdict, and the key that opens the sizes. Returns where it ended.
@@ -29,7 +39,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
         rest.cut_top(std::max(ui.size().target, ui::line_height(ui, ui::TextSize::title)));
     ui::Button edit;
     const bool open = desk.state.panel == Panel::part_form;
-    edit.label = open ? "Close" : "Change part";
+    edit.label = open ? "Close sizes" : "Change sizes";
     const std::string name = std::string(edit.label) + " of " + part.mark;
     edit.name = name;
     edit.look = ui::KeyLook::quiet;
@@ -52,24 +62,25 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     verdict.word = part.verdict;
     verdict.spoken = part.announcement;
     ui::verdict_mark(ui, first, verdict);
+    const float lines_top = rest.y;
+    const bool one_side = rect.w < k_room_for_both;
+    if (one_side) {
+        const float width = std::min(rest.w, ui::tabs_width(ui, k_sides));
+        sides(desk, {rest.right() - width, lines_top, width, ui.size().target});
+        rest.w -= width + ui.size().gap;
+    }
     rest.y += ui::paragraph(ui, rest, part.line);
     std::string figures = part.mass;
     if (!part.blank.empty())
         figures = part.blank + ", " + figures;
     rest.y += ui::paragraph(
         ui, rest, figures, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
+    if (one_side)
+        rest.y = std::max(rest.y, lines_top + ui.size().target);
+    rest.w = rect.w;
     if (!part.problem.empty())
         rest.y += ui::message_line(ui, rest, ui::Verdict::not_known, part.problem);
     return rest.y;
-}
-
-void sides(Desk& desk, const ui::Rect& rect) {
-    const auto chosen =
-        ui::tabs(desk.ui, "sides", rect, "Shape shown", k_sides, desk.state.finished_shape ? 1 : 0);
-    if (chosen) {
-        desk.state.finished_shape = *chosen == 1;
-        desk.ui.want_frame();
-    }
 }
 
 void one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, bool finished) {
@@ -84,7 +95,6 @@ void one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, bool finis
 /// Both shapes where there is room, one with a choice where there is not. Returns where it ended.
 float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
     ui::Ui& ui = desk.ui;
-    constexpr float k_room_for_both = 900;
     rect.h = std::clamp(ui.screen().h * 0.38F, 220.0F, 460.0F);
     if (rect.w >= k_room_for_both) {
         for (const bool finished : {false, true}) {
@@ -98,10 +108,6 @@ float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
         }
         return rect.bottom();
     }
-    ui::Rect line = rect;
-    line = line.cut_top(ui.size().target);
-    sides(desk, line.cut_right(std::min(rect.w, ui::tabs_width(ui, k_sides))));
-    rect.cut_top(ui.size().target);
     one_drawing(desk, rect, part, desk.state.finished_shape);
     return rect.bottom();
 }

@@ -29,6 +29,15 @@ bool is_ring(const Picture& picture, const Picture::Round& round) {
     return false;
 }
 
+/// A box of as many lines of the drawing's type as the room has lines of the page's.
+sheet::PictureBox box_of(PictureRoom room) {
+    constexpr double k_drawing_type_points = 9.0;
+    constexpr double k_mm_per_point = 25.4 / 72.0;
+    const double mm_per_px =
+        k_drawing_type_points * k_mm_per_point / static_cast<double>(room.type);
+    return {static_cast<double>(room.wide) * mm_per_px, static_cast<double>(room.high) * mm_per_px};
+}
+
 } // namespace
 
 Picture to_picture(const sheet::Drawing& drawing) {
@@ -66,10 +75,10 @@ const Picture&
 picture_of(PartReading& reading, bool finished_shape, PrintStyle style, PictureRoom room) {
     std::optional<PartReading::Kept>& kept = finished_shape ? reading.finished : reading.flat;
     if (!kept || !(kept->room == room)) {
-        kept =
-            PartReading::Kept{room,
-                              to_picture(finished_shape ? sheet::draw_finished(*reading.plan, style)
-                                                        : sheet::draw_flat(*reading.plan, style))};
+        kept = PartReading::Kept{
+            room,
+            to_picture(finished_shape ? sheet::draw_finished(*reading.plan, style, box_of(room))
+                                      : sheet::draw_flat(*reading.plan, style, box_of(room)))};
     }
     return kept->picture;
 }

@@ -4,6 +4,8 @@
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
+#include "ui/views/shop_paths.h"
+
 #include <string_view>
 #include <type_traits>
 
@@ -49,15 +51,18 @@ std::string capital(std::string words) {
     return words;
 }
 
-void read_checks(const plan::OperationPlan& operation, PrintStyle style, OperationReading& into) {
+void read_checks(const plan::OperationPlan& operation,
+                 const equipment::Shop& shop,
+                 PrintStyle style,
+                 OperationReading& into) {
     const auto add = [&](std::size_t index) {
         const plan::Check& check = operation.checks[index];
         const bool deciding = static_cast<int>(index) == operation.deciding;
-        into.checks.push_back(
-            {capital(plan::rule_words(check.rule)) + ": " + plan::sentence(check, style),
-             mark_of(check.outcome),
-             check.warning,
-             deciding});
+        into.checks.push_back({capital(plan::rule_words(check.rule)) + ": " +
+                                   in_words(plan::sentence(check, style), shop),
+                               mark_of(check.outcome),
+                               check.warning,
+                               deciding});
     };
     if (operation.deciding != plan::k_none)
         add(static_cast<std::size_t>(operation.deciding));
@@ -80,16 +85,20 @@ OperationReading read_operation(const plan::PartPlan& plan,
     reading.title = plan::operation_title(*plan.part, index, style);
     reading.detail = plan::operation_detail(*plan.part, plan, index, style);
     reading.verdict = plan::verdict_words(operation, style);
-    reading.margin = plan::margin_words(operation, style);
+    reading.margin = in_words(plan::margin_words(operation, style), shop);
     reading.tools = plan::tooling_words(operation.tools, shop, style);
     reading.mark = mark_of(operation.outcome);
     if (operation.deciding != plan::k_none) {
         const plan::Check& check = operation.checks[static_cast<std::size_t>(operation.deciding)];
         reading.low_share = share_of(check.demand_low, check.offer);
         reading.high_share = share_of(check.demand_high, check.offer);
-        reading.strip = plan::sentence(check, style);
+        reading.strip = in_words(plan::sentence(check, style), shop);
+        if (const auto page = shop_page_of(check.missing, shop)) {
+            reading.missing = check.missing;
+            reading.shop_page = *page;
+        }
     }
-    read_checks(operation, style, reading);
+    read_checks(operation, shop, style, reading);
     for (const plan::Need& need : operation.needs)
         reading.needs.push_back(plan::need_words(need, style));
     reading.spoken = "Operation " + std::to_string(index + 1) + ": " + reading.title + ", " +

@@ -86,6 +86,8 @@ struct OperationReading {
     double high_share = 0;
     std::vector<CheckReading> checks; ///< the deciding one first, then what is not simply fitting
     std::vector<std::string> needs;
+    std::string missing; ///< path of the datum of the shop that is not known; or empty
+    int shop_page = 0;   ///< where the shop has it
 };
 
 struct PartReading {

@@ -1,6 +1,8 @@
 // Fetches the typeface and the program, and starts it. When something is missing it says what.
 
 function trouble(title, words) {
+  // The first cause is the one to tell; what follows from it is not.
+  if (document.documentElement.dataset.state === 'trouble') return;
   document.getElementById('splash').hidden = true;
   document.getElementById('trouble-title').textContent = title;
   document.getElementById('trouble-words').textContent = words;

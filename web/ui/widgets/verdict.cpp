@@ -101,12 +101,12 @@ void verdict_mark(Ui& ui, const Rect& rect, const Mark& mark) {
     const float side = std::round(text_px(mark.size) * ui.size().text_scale *
                                   (mark.layout == MarkLayout::below ? 1.3F : 1.0F));
     if (mark.layout == MarkLayout::below) {
-        const float top = rect.y + (rect.h - side - line - 3) / 2;
+        // A long word takes a second line rather than lose its end.
+        const TextStyle style{mark.size, true, ink, Align::centre};
+        const float words = std::min(paragraph_height(ui, rect.w, mark.word, style), 2 * line);
+        const float top = rect.y + (rect.h - side - words - 3) / 2;
         draw_verdict_shape(ui, mark.verdict, rect.x + rect.w / 2, top + side / 2, side);
-        draw_text(ui,
-                  {rect.x, top + side + 3, rect.w, line},
-                  mark.word,
-                  {mark.size, true, ink, Align::centre});
+        draw_paragraph(ui, {rect.x, top + side + 3, rect.w, words}, mark.word, style);
         return;
     }
     draw_verdict_shape(ui, mark.verdict, rect.x + side / 2, rect.y + rect.h / 2, side);

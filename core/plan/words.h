@@ -23,6 +23,10 @@ namespace treadle::plan {
 /// ton."
 [[nodiscard]] std::string sentence(const Check& check, PrintStyle style);
 
+/// Paths in a sentence or margin put into the shop's names: "needs machine.stations[3].largest_mitre"
+/// becomes "needs Bar shear, largest mitre".
+[[nodiscard]] std::string with_names(std::string text, const equipment::Shop& shop);
+
 /// "Punch 13/16 round", "Shear to 10", "Bend 90 deg up", "Notch 1 × 1-1/2", "Saddle for 1.900".
 [[nodiscard]] std::string
 operation_title(const job::Part& part, std::size_t operation, PrintStyle style);

@@ -84,3 +84,17 @@ TEST_CASE("a sentence gives demand and offer, or what is missing") {
     CHECK(plan::sentence(*find(planned, plan::Rule::throat), k_inch)
               .find("machine.stations[0].throat") != std::string::npos);
 }
+
+// missing_words.cpp
+TEST_CASE("what is missing is said by the shop's names, not by paths") {
+    const equipment::Shop s = shop();
+    CHECK(plan::with_names("needs machine.stations[2].largest_mitre", s) ==
+          "needs Bar shear, largest mitre");
+    CHECK(plan::with_names("Not known: machine.attachments[1].vee_included.", s) ==
+          "Not known: " + s.machine.attachments[1].name + ", vee included.");
+    CHECK(plan::with_names("needs crib.saddle_dies", s) == "needs saddle dies in the crib");
+    CHECK(plan::with_names("needs grade.bend_group", s) == "needs the grade's least inside radius");
+    // A path beyond the shop's lists stays as it is: better odd than wrong.
+    CHECK(plan::with_names("needs machine.stations[99].force", s) ==
+          "needs machine.stations[99].force");
+}

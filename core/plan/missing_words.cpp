@@ -1,0 +1,77 @@
+// What is missing, in the shop's own names instead of paths.
+
+#include "plan/words.h"
+
+#include <array>
+#include <cstdlib>
+#include <optional>
+
+namespace treadle::plan {
+
+namespace {
+
+constexpr const char* k_stations = "machine.stations[";
+constexpr const char* k_attachments = "machine.attachments[";
+
+struct CribList {
+    const char* path;
+    const char* words;
+};
+constexpr std::array<CribList, 7> k_lists = {
+    {{"crib.punches", "punches in the crib"},
+     {"crib.dies", "dies in the crib"},
+     {"crib.vees", "V blocks in the crib"},
+     {"crib.brake_punches", "brake punches in the crib"},
+     {"crib.saddle_dies", "saddle dies in the crib"},
+     {"grade.bend_group", "the grade's least inside radius"},
+     {"grade.air_bend_share", "the grade's radius in air bending"}}};
+
+/// The index in `text` after `stem`, and where the name of the field begins.
+struct Indexed {
+    std::size_t index = 0;
+    std::size_t field = 0;
+};
+std::optional<Indexed> indexed(const std::string& text, std::size_t at, const char* stem) {
+    const std::size_t digits = at + std::string(stem).size();
+    const std::size_t close = text.find("].", digits);
+    if (close == std::string::npos)
+        return std::nullopt;
+    return Indexed{std::strtoul(text.c_str() + digits, nullptr, 10), close + 2};
+}
+
+/// Replaces the path at `at` by a name and the field in words.
+void say(std::string& text, std::size_t at, const Indexed& found, const std::string& name) {
+    for (std::size_t i = found.field; i < text.size(); ++i) {
+        const char c = text[i];
+        if (c == '_')
+            text[i] = ' ';
+        else if (!(c >= 'a' && c <= 'z'))
+            break;
+    }
+    text.replace(at, found.field - at, name + ", ");
+}
+
+template <class Things>
+void say_all(std::string& text, const char* stem, const Things& things) {
+    for (std::size_t at = text.find(stem); at != std::string::npos; at = text.find(stem, at)) {
+        const auto found = indexed(text, at, stem);
+        if (!found || found->index >= things.size())
+            return;
+        say(text, at, *found, things[found->index].name);
+    }
+}
+
+} // namespace
+
+std::string with_names(std::string text, const equipment::Shop& shop) {
+    say_all(text, k_stations, shop.machine.stations);
+    say_all(text, k_attachments, shop.machine.attachments);
+    for (const CribList& list : k_lists) {
+        const std::size_t at = text.find(list.path);
+        if (at != std::string::npos)
+            text.replace(at, std::string(list.path).size(), list.words);
+    }
+    return text;
+}
+
+} // namespace treadle::plan

@@ -1,3 +1,5 @@
+// The plan for other programs: worksheet_csv.cpp and plan_json.cpp.
+
 #include "plan/words.h"
 #include "sheet/sample.h"
 #include "sheet/worksheet.h"

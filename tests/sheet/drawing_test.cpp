@@ -1,3 +1,5 @@
+// The pictures: drawing_flat.cpp, drawing_finished.cpp, profile.cpp and svg.cpp.
+
 #include "base/text.h"
 #include "sheet/drawing.h"
 #include "sheet/sample.h"

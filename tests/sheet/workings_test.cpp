@@ -1,3 +1,5 @@
+// The working sheets: worksheet_workings.cpp.
+
 #include "base/text.h"
 #include "plan/explain.h"
 #include "sheet/sample.h"

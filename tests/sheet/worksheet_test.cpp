@@ -1,3 +1,6 @@
+// The printed page: worksheet.cpp, worksheet_summary.cpp, worksheet_setups.cpp,
+// worksheet_drawings.cpp, worksheet_style.cpp and cautions.cpp.
+
 #include "base/text.h"
 #include "plan/words.h"
 #include "sheet/sample.h"

@@ -1,6 +1,7 @@
 #include "calc/answer_json.h"
 
 #include "base/json_writer.h"
+#include "calc/example.h"
 
 #include <algorithm>
 #include <variant>
@@ -80,6 +81,22 @@ void sources_json(JsonWriter& json, const std::vector<const base::FormulaCard*>&
     json.end_array();
 }
 
+void input_json(JsonWriter& json, const Input& input) {
+    if (const std::string* text = input.text()) {
+        json.text(*text);
+    } else if (const Input::List* list = input.list()) {
+        json.begin_array();
+        for (const Input& item : *list)
+            input_json(json, item);
+        json.end_array();
+    } else {
+        json.begin_object();
+        for (const auto& [name, value] : *input.object())
+            input_json(json.key(name), value);
+        json.end_object();
+    }
+}
+
 void calculation_json(JsonWriter& json, const Calculation& calculation) {
     json.begin_object().field("calc", calculation.name).field("title", calculation.title);
     json.key("in").begin_array();
@@ -91,6 +108,7 @@ void calculation_json(JsonWriter& json, const Calculation& calculation) {
             .field("meaning", input.meaning);
         if (*input.choices != '\0')
             json.field("choices", input.choices);
+        input_json(json.key("example"), example_input(input));
         json.end_object();
     }
     json.end_array().key("out").begin_array();

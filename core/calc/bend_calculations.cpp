@@ -13,13 +13,13 @@ using base::Result;
 constexpr OutputSpec k_radius_outputs[] = {{"radius", "mm", "inside radius"}};
 
 constexpr InputSpec k_force_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"length", InputKind::length, true, "along the bend line"},
-    {"opening", InputKind::length, true, "of the V"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"tensile_strength", InputKind::stress, false, "in place of material"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
+    {"length", InputKind::length, true, "along the bend line", "", "12 in"},
+    {"opening", InputKind::length, true, "of the V", "", "2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"tensile_strength", InputKind::stress, false, "in place of material", "", "60 ksi"},
     {"method", InputKind::word, false, "careful when not given", "careful|textbook"},
-    {"k", InputKind::ratio, false, "the textbook's factor, for that method only"},
+    {"k", InputKind::ratio, false, "the textbook's factor, for that method only", "", "1.33"},
 };
 constexpr OutputSpec k_force_outputs[] = {{"force", "kN", "bending force"}};
 constexpr const base::FormulaCard* k_force_cards[] = {&process::k_bend_force_card,
@@ -50,9 +50,9 @@ Result<Answer> answer_force(Reader& in) {
 }
 
 constexpr InputSpec k_opening_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"tensile_strength", InputKind::stress, false, "in place of material"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"tensile_strength", InputKind::stress, false, "in place of material", "", "60 ksi"},
 };
 constexpr OutputSpec k_opening_outputs[] = {{"opening", "mm", "of the V"}};
 constexpr const base::FormulaCard* k_opening_cards[] = {&process::k_usual_opening_card};
@@ -68,10 +68,10 @@ Result<Answer> answer_opening(Reader& in) {
 }
 
 constexpr InputSpec k_radius_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"opening", InputKind::length, true, "of the V"},
-    {"material", InputKind::material, true, "grade"},
-    {"nose", InputKind::length, false, "radius of the punch nose"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
+    {"opening", InputKind::length, true, "of the V", "", "2 in"},
+    {"material", InputKind::material, true, "grade", "", "A36"},
+    {"nose", InputKind::length, false, "radius of the punch nose", "", "1/8 in"},
 };
 constexpr const base::FormulaCard* k_radius_cards[] = {&process::k_air_bend_radius_card};
 
@@ -92,10 +92,10 @@ Result<Answer> answer_radius(Reader& in) {
 }
 
 constexpr InputSpec k_leg_inputs[] = {
-    {"opening", InputKind::length, true, "of the V"},
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"radius", InputKind::length, true, "inside radius"},
-    {"angle", InputKind::angle, true, "turned through"},
+    {"opening", InputKind::length, true, "of the V", "", "2 in"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
+    {"radius", InputKind::length, true, "inside radius", "", "5/16 in"},
+    {"angle", InputKind::angle, true, "turned through", "", "90 deg"},
 };
 constexpr OutputSpec k_leg_outputs[] = {{"leg", "mm", "shortest outside leg"}};
 constexpr const base::FormulaCard* k_leg_cards[] = {&process::k_least_leg_card};
@@ -109,14 +109,14 @@ Result<Answer> answer_leg(Reader& in) {
 }
 
 constexpr InputSpec k_least_radius_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, true, "grade"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
+    {"material", InputKind::material, true, "grade", "", "A36"},
     {"grain",
      InputKind::word,
      false,
      "rolling direction against the bend line; unknown counts as along",
      "unknown|across|along"}, // in the order of material::Grain
-    {"angle", InputKind::angle, false, "turned through; 90 degrees when not given"},
+    {"angle", InputKind::angle, false, "turned through; 90 degrees when not given", "", "90 deg"},
 };
 constexpr const base::FormulaCard* k_least_radius_cards[] = {
     &process::k_least_radius_plate_card,

@@ -50,10 +50,10 @@ process::BlankRule rule(Reader& in) {
 }
 
 constexpr InputSpec k_bend_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"radius", InputKind::length, true, "inside radius"},
-    {"angle", InputKind::angle, true, "turned through"},
-    {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "4 mm"},
+    {"radius", InputKind::length, true, "inside radius", "", "6 mm"},
+    {"angle", InputKind::angle, true, "turned through", "", "90 deg"},
+    {"k", InputKind::ratio, false, "neutral line from the inside over thickness", "", "0.42"},
     {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
     {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
 };
@@ -89,10 +89,20 @@ Result<Answer> answer_bend(Reader& in) {
 }
 
 constexpr InputSpec k_blank_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"legs", InputKind::length_list, true, "outside legs, one more than bends"},
-    {"bends", InputKind::bends, true, "angle turned through and inside radius of each"},
-    {"k", InputKind::ratio, false, "neutral line from the inside over thickness"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "4 mm"},
+    {"legs",
+     InputKind::length_list,
+     true,
+     "outside legs, one more than bends",
+     "",
+     "50 mm; 100 mm; 50 mm"},
+    {"bends",
+     InputKind::bends,
+     true,
+     "angle turned through and inside radius of each",
+     "",
+     "angle=90 deg, radius=6 mm; angle=90 deg, radius=6 mm"},
+    {"k", InputKind::ratio, false, "neutral line from the inside over thickness", "", "0.42"},
     {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
     {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
 };

@@ -41,6 +41,8 @@ struct InputSpec {
     bool required;
     const char* meaning;
     const char* choices = ""; ///< for words: "round|square|…"
+    /// One that works, to copy; each choice is one for a word. Lists and objects as example.h says.
+    const char* example = "";
 };
 
 struct OutputSpec {

@@ -14,15 +14,22 @@ using base::Result;
 constexpr OutputSpec k_force_outputs[] = {{"force", "kN", "force of the cut"}};
 
 constexpr InputSpec k_flat_inputs[] = {
-    {"width", InputKind::length, true, "width of the flat"},
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
-    {"rake", InputKind::angle, false, "of the blade; without it the blades count as parallel"},
+    {"width", InputKind::length, true, "width of the flat", "", "4 in"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
+    {"rake",
+     InputKind::angle,
+     false,
+     "of the blade; without it the blades count as parallel",
+     "",
+     "3 deg"},
     {"penetration",
      InputKind::ratio,
      false,
-     "share of the thickness to fracture, with a rake only"},
+     "share of the thickness to fracture, with a rake only",
+     "",
+     "0.38"},
 };
 constexpr const base::FormulaCard* k_flat_cards[] = {&process::k_flat_shear_card};
 
@@ -45,9 +52,9 @@ Result<Answer> answer_flat(Reader& in) {
 
 constexpr InputSpec k_bar_inputs[] = {
     {"shape", InputKind::word, true, "shape of the bar", "round|square"},
-    {"size", InputKind::length, true, "diameter or side"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"size", InputKind::length, true, "diameter or side", "", "1 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
 };
 constexpr const base::FormulaCard* k_bar_cards[] = {&process::k_bar_shear_card};
 
@@ -63,11 +70,11 @@ Result<Answer> answer_bar(Reader& in) {
 }
 
 constexpr InputSpec k_angle_inputs[] = {
-    {"leg_a", InputKind::length, true, "one leg"},
-    {"leg_b", InputKind::length, true, "other leg"},
-    {"thickness", InputKind::length, true, "thickness of the legs"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"leg_a", InputKind::length, true, "one leg", "", "3 in"},
+    {"leg_b", InputKind::length, true, "other leg", "", "2 in"},
+    {"thickness", InputKind::length, true, "thickness of the legs", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
 };
 constexpr const base::FormulaCard* k_angle_cards[] = {&process::k_angle_shear_card};
 
@@ -85,13 +92,13 @@ Result<Answer> answer_angle(Reader& in) {
 
 constexpr InputSpec k_notch_inputs[] = {
     {"shape", InputKind::word, true, "shape of the notch", "rectangle|vee"},
-    {"width", InputKind::length, false, "of a rectangle, along the edge"},
-    {"depth", InputKind::length, true, "from the edge"},
-    {"angle", InputKind::angle, false, "of a V, included"},
+    {"width", InputKind::length, false, "of a rectangle, along the edge", "", "4 in"},
+    {"depth", InputKind::length, true, "from the edge", "", "1 in"},
+    {"angle", InputKind::angle, false, "of a V, included", "", "90 deg"},
     {"place", InputKind::word, false, "of a rectangle; the edge when not given", "edge|corner"},
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
 };
 constexpr const base::FormulaCard* k_notch_cards[] = {&process::k_notch_force_card};
 

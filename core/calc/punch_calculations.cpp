@@ -17,12 +17,27 @@ constexpr const char* k_shapes = "round|square|rectangle|obround|hexagon|perimet
 
 constexpr InputSpec k_force_inputs[] = {
     {"shape", InputKind::word, true, "shape of the hole", k_shapes},
-    {"size", InputKind::length, true, "diameter, side, width, across flats, or the perimeter"},
-    {"size2", InputKind::length, false, "other side of a rectangle, overall length of an obround"},
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
-    {"penetration", InputKind::ratio, false, "share of the thickness to fracture, for the work"},
+    {"size",
+     InputKind::length,
+     true,
+     "diameter, side, width, across flats, or the perimeter",
+     "",
+     "1-1/8 in"},
+    {"size2",
+     InputKind::length,
+     false,
+     "other side of a rectangle, overall length of an obround",
+     "",
+     "2 in"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
+    {"penetration",
+     InputKind::ratio,
+     false,
+     "share of the thickness to fracture, for the work",
+     "",
+     "0.38"},
 };
 constexpr OutputSpec k_force_outputs[] = {
     {"force", "kN", "force of the stroke"},
@@ -67,13 +82,15 @@ Result<Answer> answer_force(Reader& in) {
 }
 
 constexpr InputSpec k_smallest_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
     {"punch_strength",
      InputKind::stress,
      false,
-     "mean compressive stress allowed in the punch; 180 ksi when not given"},
+     "mean compressive stress allowed in the punch; 180 ksi when not given",
+     "",
+     "180 ksi"},
 };
 constexpr OutputSpec k_size_outputs[] = {{"size", "mm", "diameter of a round hole"}};
 constexpr const base::FormulaCard* k_smallest_cards[] = {&process::k_punch_smallest_card};
@@ -95,10 +112,10 @@ Result<Answer> answer_smallest(Reader& in) {
 }
 
 constexpr InputSpec k_largest_inputs[] = {
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; its strongest metal counts"},
-    {"shear_strength", InputKind::stress, false, "in place of material"},
-    {"capacity", InputKind::force, true, "force on offer"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
+    {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
+    {"capacity", InputKind::force, true, "force on offer", "", "50 ton"},
 };
 
 Result<Answer> answer_largest(Reader& in) {
@@ -115,9 +132,9 @@ Result<Answer> answer_largest(Reader& in) {
 }
 
 constexpr InputSpec k_die_inputs[] = {
-    {"size", InputKind::length, true, "size of the punch"},
-    {"thickness", InputKind::length, true, "thickness of the metal"},
-    {"material", InputKind::material, false, "grade; harder metal takes more"},
+    {"size", InputKind::length, true, "size of the punch", "", "1-1/8 in"},
+    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
+    {"material", InputKind::material, false, "grade; harder metal takes more", "", "A36"},
 };
 constexpr OutputSpec k_die_outputs[] = {
     {"clearance_total", "mm", "die opening less punch"},

@@ -11,9 +11,9 @@ namespace {
 using base::Result;
 
 constexpr InputSpec k_inputs[] = {
-    {"section", InputKind::section, true, "designation, or shape and sizes"},
-    {"length", InputKind::length, false, "for the mass"},
-    {"material", InputKind::material, false, "grade, for its density"},
+    {"section", InputKind::section, true, "designation, or shape and sizes", "", "L3X3X1/4"},
+    {"length", InputKind::length, false, "for the mass", "", "20 ft"},
+    {"material", InputKind::material, false, "grade, for its density", "", "A36"},
 };
 constexpr OutputSpec k_outputs[] = {
     {"area", "mm2", "area of the section"},

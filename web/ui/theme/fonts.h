@@ -28,7 +28,7 @@ public:
     }
 
 private:
-    std::array<std::array<ImFont*, static_cast<std::size_t>(TextSize::count_)>, 2> fonts_{};
+    std::array<std::array<ImFont*, k_text_size_count>, 2> fonts_{};
 };
 
 } // namespace treadle::ui

@@ -27,18 +27,19 @@ enum class Ink : std::uint8_t {
     up_to,
     does_not_fit,
     not_known,
-    count_
 };
+constexpr std::size_t k_ink_count = static_cast<std::size_t>(Ink::not_known) + 1;
 
 enum class ThemeKind : std::uint8_t { light, dark, sun };
 
 /// Desk: fine pointer. Shop: fingers, thin gloves.
 enum class Density : std::uint8_t { desk, shop };
 
-enum class TextSize : std::uint8_t { small, body, large, title, figure, huge, count_ };
+enum class TextSize : std::uint8_t { small, body, large, title, figure, huge };
+constexpr std::size_t k_text_size_count = static_cast<std::size_t>(TextSize::huge) + 1;
 
 struct Palette {
-    std::array<Colour, static_cast<std::size_t>(Ink::count_)> colours{};
+    std::array<Colour, k_ink_count> colours{};
     [[nodiscard]] Colour operator[](Ink ink) const {
         return colours[static_cast<std::size_t>(ink)];
     }

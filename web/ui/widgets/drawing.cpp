@@ -27,7 +27,9 @@ void dashes(ImDrawList& draw, ImVec2 from, ImVec2 to, Colour colour, float strok
         return;
     const float ux = (to.x - from.x) / length;
     const float uy = (to.y - from.y) / length;
-    for (float at = 0; at < length; at += k_dash + k_dash_gap) {
+    const int count = static_cast<int>(length / (k_dash + k_dash_gap)) + 1;
+    for (int i = 0; i < count; ++i) {
+        const float at = (k_dash + k_dash_gap) * static_cast<float>(i);
         const float end = std::min(length, at + k_dash);
         draw.AddLine({from.x + ux * at, from.y + uy * at},
                      {from.x + ux * end, from.y + uy * end},

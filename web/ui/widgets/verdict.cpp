@@ -20,7 +20,9 @@ constexpr float k_pi = 3.14159265F;
 /// Stripes at 45 degrees, clipped to the band.
 void hatch(ImDrawList& draw, const Rect& band, Colour colour) {
     draw.PushClipRect({band.x, band.y}, {band.right(), band.bottom()}, true);
-    for (float x = band.x - band.h; x < band.right(); x += k_hatch) {
+    const int stripes = static_cast<int>((band.w + band.h) / k_hatch) + 1;
+    for (int i = 0; i < stripes; ++i) {
+        const float x = band.x - band.h + k_hatch * static_cast<float>(i);
         const std::array<ImVec2, 4> stripe{ImVec2(x, band.bottom()),
                                            ImVec2(x + band.h, band.y),
                                            ImVec2(x + band.h + k_hatch / 2, band.y),
@@ -32,14 +34,17 @@ void hatch(ImDrawList& draw, const Rect& band, Colour colour) {
 
 void dashed_box(Ui& ui, const Rect& box, Ink ink, float stroke) {
     const float dash = 5;
-    const float gap = 4;
-    for (float x = box.x; x < box.right(); x += dash + gap) {
-        const float length = std::min(dash, box.right() - x);
+    const float step = 9;
+    const auto count = [&](float length) { return static_cast<int>(length / step) + 1; };
+    for (int i = 0; i < count(box.w); ++i) {
+        const float x = box.x + step * static_cast<float>(i);
+        const float length = std::clamp(box.right() - x, 0.0F, dash);
         ui.fill({x, box.y, length, stroke}, ink);
         ui.fill({x, box.bottom() - stroke, length, stroke}, ink);
     }
-    for (float y = box.y; y < box.bottom(); y += dash + gap) {
-        const float length = std::min(dash, box.bottom() - y);
+    for (int i = 0; i < count(box.h); ++i) {
+        const float y = box.y + step * static_cast<float>(i);
+        const float length = std::clamp(box.bottom() - y, 0.0F, dash);
         ui.fill({box.x, y, stroke, length}, ink);
         ui.fill({box.right() - stroke, y, stroke, length}, ink);
     }

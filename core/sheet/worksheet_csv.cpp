@@ -84,7 +84,7 @@ worksheet_csv(const plan::Plan& plan, const job::Job& job, const equipment::Shop
                      numbers[p][i] > 0 ? std::to_string(numbers[p][i]) : std::string(),
                      plan::tooling_words(operation.tools, shop, job.style),
                      plan::verdict_words(operation, job.style),
-                     plan::margin_words(operation, job.style)});
+                     plan::with_names(plan::margin_words(operation, job.style), shop)});
         }
         if (part.operations.empty())
             add_row(out,

@@ -89,11 +89,15 @@ void write_operations(Html& html, const SheetInputs& in, const plan::PartPlan& p
         html.element("div", plan::operation_title(*part.part, i, style));
         for (const plan::Check& check : operation.checks)
             if (check.warning)
-                html.element("div", plan::sentence(check, style), "class=\"small\"");
+                html.element("div",
+                             plan::with_names(plan::sentence(check, style), in.shop),
+                             "class=\"small\"");
         html.close();
         html.element("td", plan::tooling_words(operation.tools, in.shop, style)).open("td");
         write_verdict(html, operation.outcome, plan::verdict_words(operation, style));
-        html.close().element("td", plan::margin_words(operation, style)).close();
+        html.close()
+            .element("td", plan::with_names(plan::margin_words(operation, style), in.shop))
+            .close();
     }
     html.close_table();
 }

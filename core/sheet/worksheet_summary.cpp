@@ -76,7 +76,7 @@ void write_summary(Html& html, const SheetInputs& in) {
         html.element("td", quantity::print(part->mass_each, style), "class=\"figure\"");
         html.open("td");
         write_verdict(html, part->outcome, plan::verdict_words(*part, style));
-        html.close().element("td", part_margin(*part, style)).close();
+        html.close().element("td", plan::with_names(part_margin(*part, style), in.shop)).close();
     }
     html.close_table().close();
 }
@@ -115,7 +115,7 @@ void write_not_made(Html& html, const SheetInputs& in) {
             html.close().open("td");
             for (const plan::Check& check : operation.checks)
                 if (!check.warning && check.outcome > plan::Outcome::fits_up_to)
-                    html.element("div", plan::sentence(check, style));
+                    html.element("div", plan::with_names(plan::sentence(check, style), in.shop));
             html.close().close();
         }
     }

@@ -79,3 +79,21 @@ TEST_CASE("replanning after one edit gives the plan of a whole new run") {
     CHECK(again.order.size() == fresh.order.size());
     CHECK(quantity::to_kilograms(again.mass) == quantity::to_kilograms(fresh.mass));
 }
+
+// candidates.cpp
+TEST_CASE("the better of two stations is taken, and a known one before an unknown one") {
+    Bench bench;
+    equipment::Station strong = punch_station();
+    strong.id = "strong";
+    strong.force = us_tons(80.0);
+    equipment::Station unknown = punch_station();
+    unknown.id = "unknown";
+    unknown.force.reset();
+    bench.shop.machine.stations.push_back(strong);
+    bench.shop.machine.stations.push_back(unknown);
+    const auto part = plate(inches(0.5), inches(8.0), inches(10.0));
+    const auto planned = bench.plan(part, one_hole(inches(0.8125), inches(5.0), inches(4.0)));
+    CHECK(bench.shop.machine.stations[static_cast<std::size_t>(planned.tools.station)].id ==
+          "strong");
+    CHECK(planned.outcome == Outcome::fits);
+}

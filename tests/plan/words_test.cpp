@@ -55,6 +55,7 @@ TEST_CASE("margins are rounded against us: spare down, over up") {
     CHECK(plan::margin_words(unknown, k_inch) == "needs machine.stations[0].force");
 }
 
+// titles.cpp
 TEST_CASE("titles say the operation as the shop would") {
     job::Part part = plate(inches(0.5), inches(8.0), inches(10.0));
     part.operations = {one_hole(inches(0.8125), inches(5.0), inches(4.0)), job::Cut{}};

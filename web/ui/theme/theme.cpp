@@ -109,7 +109,6 @@ float text_px(TextSize size) {
     case TextSize::huge:
         return 160;
     case TextSize::body:
-    case TextSize::count_:
         break;
     }
     return 20;

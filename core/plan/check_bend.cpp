@@ -190,11 +190,18 @@ std::vector<VeeChoice> choices(const BendCase& bend) {
     return found;
 }
 
-/// How far a choice is from what is wanted: the radius if one is, else the usual opening.
-Length distance(const BendCase& bend, const VeeChoice& choice) {
-    const Length off =
-        bend.wanted > Length{} ? choice.radius - bend.wanted : choice.opening - bend.usual;
-    return off < Length{} ? -off : off;
+/// How far a choice is from what is wanted: first the radius, if one is, then the usual opening.
+struct Distance {
+    Length radius;
+    Length opening;
+};
+Distance distance(const BendCase& bend, const VeeChoice& choice) {
+    const auto apart = [](Length a, Length b) { return a > b ? a - b : b - a; };
+    return {bend.wanted > Length{} ? apart(choice.radius, bend.wanted) : Length{},
+            apart(choice.opening, bend.usual)};
+}
+bool nearer(const Distance& a, const Distance& b) {
+    return a.radius < b.radius || (a.radius == b.radius && a.opening < b.opening);
 }
 
 } // namespace
@@ -227,17 +234,18 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
         process::least_radius(
             question.metal.thickness, *question.metal.grade, question.part.grain, bend.angle)};
     std::optional<OperationPlan> best;
-    Length best_distance;
+    Distance best_off;
     const std::vector<VeeChoice> tools = choices(bend_case);
     for (const Mounting mounting : mountings(question.shop.machine, AttachmentKind::brake)) {
         for (const VeeChoice& choice : tools) {
             OperationPlan plan = with_tools(bend_case, choice, mounting);
-            const Length off = distance(bend_case, choice);
-            const bool nearer = best && plan.outcome == best->outcome && off < best_distance;
-            if (!best || plan.outcome < best->outcome || nearer ||
-                (plan.outcome == best->outcome && off == best_distance && better(plan, *best))) {
+            const Distance off = distance(bend_case, choice);
+            const bool equal = best && !nearer(off, best_off) && !nearer(best_off, off);
+            if (!best || plan.outcome < best->outcome ||
+                (plan.outcome == best->outcome &&
+                 (nearer(off, best_off) || (equal && better(plan, *best))))) {
                 best = std::move(plan);
-                best_distance = off;
+                best_off = off;
             }
         }
     }

@@ -80,10 +80,10 @@ int choose_die(const equipment::Crib& crib,
         const auto pair = process::clearance_of_pair(hole.size, die.size, thickness);
         if (!pair || !same_hole(die, grown(hole, pair->total)))
             continue;
-        const bool near = pair->total >= recommended * 0.75 && pair->total <= recommended * 1.25;
-        const bool usual = pair->share >= process::k_least_clearance_share &&
-                           pair->share <= process::k_most_clearance_share &&
-                           pair->total >= recommended * 0.75;
+        const bool wide_enough = pair->total >= recommended * 0.75 - k_same_size;
+        const bool near = wide_enough && pair->total <= recommended * 1.25 + k_same_size;
+        const bool usual = wide_enough && pair->share >= process::k_least_clearance_share &&
+                           pair->share <= process::k_most_clearance_share;
         if (!near && !usual)
             continue;
         const Length apart =

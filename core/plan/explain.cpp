@@ -130,7 +130,10 @@ std::vector<Working> explain_part(const PartPlan& plan,
                                   const job::Catalog& catalog) {
     std::vector<Working> list;
     const auto metal = metal_of(*plan.part, job, catalog);
-    if (!metal || plan.blank.bends.empty())
+    if (!metal)
+        return list;
+    list.push_back(section::mass_per_length_working(plan.part->section, metal->grade->density));
+    if (plan.blank.bends.empty())
         return list;
     process::BentPart bent;
     bent.outside_legs = plan.part->legs;

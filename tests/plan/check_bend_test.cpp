@@ -105,6 +105,14 @@ TEST_CASE("a wanted radius chooses the V, and another radius is said") {
     CHECK(warns(bend_of(bench.plan(bracket(4.0, 4.0, 4.0, 0.75))), Rule::wanted_radius));
 }
 
+TEST_CASE("of several Vs that reach the wanted radius the usual opening is taken") {
+    // A 1/2 in nose makes 1/2 in in every V up to 3.125 in; A36 at 80 ksi: usual V 10 t = 2.5 in.
+    Bench bench;
+    bench.shop.crib.brake_punches = {{inches(0.5), inches(10.0), 1}};
+    bench.shop.crib.vees = {{inches(3.0), inches(10.0), 1}, {inches(2.5), inches(10.0), 1}};
+    CHECK(bend_of(bench.plan(bracket(4.0, 4.0, 4.0, 0.5))).tools.vee == 1);
+}
+
 TEST_CASE("without V or punch in the crib they go on the shopping list") {
     Bench bench;
     bench.shop.crib.vees.clear();

@@ -159,6 +159,15 @@ TEST_CASE("tools: punch by size, die by clearance, and what is missing goes on t
     CHECK(quantity::to_inches(lack.tools.die_size.size) == doctest::Approx(0.6875 + 1.0 / 32.0));
 }
 
+TEST_CASE("a die of three quarters of the usual clearance is still taken, to the very fraction") {
+    Bench bench; // 15/16 in 1/2 plate: 1/16 in total is usual, 63/64 leaves 3/64
+    bench.shop.crib.punches = {{round_hole(inches(0.9375)), 1}};
+    bench.shop.crib.dies = {{round_hole(inches(63.0 / 64.0)), 1}};
+    CHECK(bench.plan(k_half_plate, centre_hole(inches(0.9375))).tools.die == 0);
+    bench.shop.crib.dies = {{round_hole(inches(0.98)), 1}};
+    CHECK(bench.plan(k_half_plate, centre_hole(inches(0.9375))).tools.die == plan::k_none);
+}
+
 TEST_CASE("tube is not punched, and a machine without a punch station says so") {
     Bench bench;
     job::Part tube = plate(inches(0.125), inches(2.0), inches(10.0));

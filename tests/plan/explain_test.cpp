@@ -43,8 +43,19 @@ TEST_CASE("every working has a card with expression and source") {
         }
     CHECK(seen >= 12);
     const auto blank = plan::explain_part(planned, bench.job, bench.shop, bench.catalog);
-    REQUIRE(blank.size() == 1);
-    const auto* length = std::get_if<Length>(&blank[0].result.value);
+    REQUIRE(blank.size() == 2); // mass per length, then the blank
+    const auto* length = std::get_if<Length>(&blank[1].result.value);
     REQUIRE(length != nullptr);
     CHECK(*length == planned.blank_exact);
+}
+
+TEST_CASE("the mass on the sheet has a working, for straight parts too") {
+    Bench bench;
+    const auto planned = bench.plan(plate(inches(0.5), inches(10.0), inches(12.0)));
+    const auto workings = plan::explain_part(planned, bench.job, bench.shop, bench.catalog);
+    REQUIRE(workings.size() == 1);
+    const auto* per_length = std::get_if<MassPerLength>(&workings[0].result.value);
+    REQUIRE(per_length != nullptr);
+    CHECK(quantity::to_kilograms(*per_length * planned.blank_length) ==
+          doctest::Approx(quantity::to_kilograms(planned.mass_each)));
 }

@@ -2,6 +2,7 @@
 #include "calc/calculations.h"
 #include "calc/reader.h"
 #include "process/cards.h"
+#include "process/input_check.h"
 #include "process/notch.h"
 #include "process/shear.h"
 
@@ -116,6 +117,11 @@ geometry::NotchOutline notch(Reader& in) {
     }
     out.width = in.length("width");
     out.depth = in.length("depth");
+    process::InputCheck check;
+    if (!vee)
+        check.length(out.width, "width");
+    if (!in.failed() && check.failed())
+        in.refuse(check.refusal());
     out.included = in.angle("angle");
     if (in.choice("place") == 1)
         out.place = geometry::NotchPlace::corner;

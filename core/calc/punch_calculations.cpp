@@ -61,6 +61,12 @@ geometry::HoleOutline hole(Reader& in) {
     else
         in.refuse_if_given("size2", "This shape has one size only.");
     out.size2 = in.length("size2");
+    if (two && !in.failed()) { // beside the outline's own checks, which know one edge as a whole
+        process::InputCheck check;
+        check.length(out.size, "size").length(out.size2, "size2");
+        if (check.failed())
+            in.refuse(check.refusal());
+    }
     return out;
 }
 

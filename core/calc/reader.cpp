@@ -132,8 +132,9 @@ std::vector<Length> Reader::lengths(const char* name) {
     const Input* input = failed() ? nullptr : find(name);
     if (input == nullptr)
         return out;
-    if (input->list() == nullptr || input->list()->size() > k_most_items) {
-        refuse({name, "This input is a list of lengths.", "at most 1000"});
+    if (input->list() == nullptr || input->list()->empty() ||
+        input->list()->size() > k_most_items) {
+        refuse({name, "This input is a list of lengths.", "1 to 1000"});
         return out;
     }
     for (const Input& item : *input->list()) {
@@ -156,8 +157,9 @@ std::vector<Reader::Bend> Reader::bends(const char* name) {
     const Input* input = failed() ? nullptr : find(name);
     if (input == nullptr)
         return out;
-    if (input->list() == nullptr || input->list()->size() > k_most_items) {
-        refuse({name, "This input is a list of bends.", "at most 1000"});
+    if (input->list() == nullptr || input->list()->empty() ||
+        input->list()->size() > k_most_items) {
+        refuse({name, "This input is a list of bends.", "1 to 1000"});
         return out;
     }
     for (const Input& item : *input->list()) {

@@ -14,6 +14,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace treadle::archive {
 
@@ -36,6 +37,14 @@ struct File {
 [[nodiscard]] base::Result<material::GradeTable> read_grades(std::string_view bytes);
 [[nodiscard]] base::Result<section::SectionTable> read_sections(std::string_view bytes);
 [[nodiscard]] base::Result<job::Catalog> read_catalog();
+
+/// A line of assets/sources.json, as it is said: "Groover, Fundamentals of Modern Manufacturing".
+struct Source {
+    std::string key;
+    std::string title; ///< with edition and year where they are known
+    std::string how_read;
+};
+[[nodiscard]] base::Result<std::vector<Source>> read_sources(std::string_view bytes);
 
 struct CalcRequest {
     std::string name;

@@ -14,6 +14,7 @@ std::vector<std::string> about_lines() {
         "Treadle is free software under the MIT licence. It contains Dear ImGui (MIT licence), "
         "JSON for Modern C++ (MIT licence), the B612 typeface (SIL Open Font License 1.1) and "
         "parts of the Emscripten runtime (MIT licence).",
+        "Sources of its formulas and tables, and how each was read:",
     };
 }
 

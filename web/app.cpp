@@ -38,7 +38,15 @@ App::App(platform::Ports& ports, std::shared_ptr<const job::Catalog> catalog, ar
     : ports_(ports),
       catalog_(std::move(catalog)),
       session_(to_document(std::move(first)), catalog_),
-      about_(about_lines()) {}
+      about_(about_lines()) {
+    readings_.source_title = [this](std::string_view key) { return source_title(key); };
+    auto sources = archive::read_sources(assets::embedded("sources.json").value_or(""));
+    if (!sources)
+        return; // the keys are shown then, and the list is left out
+    sources_ = std::move(sources).value();
+    for (const archive::Source& source : sources_)
+        about_.push_back(source.title + ": " + source.how_read + ".");
+}
 
 void App::start() {
     ports_.load(k_notice_key, [this](const platform::LoadedBytes& answer) {
@@ -289,9 +297,18 @@ void App::use_demo(const char* path) {
 
 std::string App::sheet() const {
     sheet::SheetOptions options;
+    options.source_title = [this](std::string_view key) { return source_title(key); };
     options.paper = state_.letter ? sheet::Paper::letter : sheet::Paper::a4;
     return sheet::worksheet_html(
         session_.plan(), session_.job(), session_.shop(), *catalog_, options);
+}
+
+std::string App::source_title(std::string_view key) const {
+    for (const archive::Source& source : sources_) {
+        if (source.key == key)
+            return source.title;
+    }
+    return {};
 }
 
 std::string App::file_name(const char* ending) const {

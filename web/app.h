@@ -49,6 +49,7 @@ private:
     void import(const platform::PickedFile& file);
     void use_demo(const char* path);
     [[nodiscard]] std::string sheet() const;
+    [[nodiscard]] std::string source_title(std::string_view key) const;
     [[nodiscard]] std::string file_name(const char* ending) const;
     void say(std::string title, std::string text);
     void redraw(const char* why);
@@ -59,6 +60,7 @@ private:
     views::State state_;
     views::Readings readings_;
     std::vector<views::Ask> asks_;
+    std::vector<archive::Source> sources_;
     std::vector<std::string> about_;
     int store_number_ = 0;
     bool is_open_ = false;  ///< the store has answered

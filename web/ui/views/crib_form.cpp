@@ -155,6 +155,7 @@ float tool_list(Desk& desk,
             const std::string words = words_of(tools[i], desk.style());
             ui::ListRow row;
             row.title = words;
+            row.spoken = words;
             row.selected = chosen;
             if (ui::list_row(ui, path + "-" + std::to_string(i), place, row).pressed) {
                 desk.state.tool = static_cast<int>(i);

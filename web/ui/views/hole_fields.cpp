@@ -10,8 +10,7 @@ namespace {
 
 using geometry::HoleShape;
 
-const std::array<std::string, 6> k_shapes = {
-    "Round", "Square", "Rectangle", "Obround", "Hexagon", "Other, by its edge length"};
+const std::array<std::string, 5> k_shapes = {"Round", "Square", "Rectangle", "Obround", "Hexagon"};
 
 struct Labels {
     const char* size;

@@ -37,6 +37,7 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
             continue;
         ui::ListRow entry;
         entry.title = step.title;
+        entry.spoken = step.spoken;
         entry.beside = step.detail;
         if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed) {
             choose_part(desk, desk.session.job().parts[static_cast<std::size_t>(step.part)]->id);

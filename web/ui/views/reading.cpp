@@ -6,6 +6,7 @@
 
 #include "ui/views/shop_paths.h"
 
+#include <algorithm>
 #include <string_view>
 #include <type_traits>
 
@@ -59,7 +60,7 @@ void read_checks(const plan::OperationPlan& operation,
         const plan::Check& check = operation.checks[index];
         const bool deciding = static_cast<int>(index) == operation.deciding;
         into.checks.push_back({capital(plan::rule_words(check.rule)) + ": " +
-                                   in_words(plan::sentence(check, style), shop),
+                                   plan::with_names(plan::sentence(check, style), shop),
                                mark_of(check.outcome),
                                check.warning,
                                deciding});
@@ -85,14 +86,14 @@ OperationReading read_operation(const plan::PartPlan& plan,
     reading.title = plan::operation_title(*plan.part, index, style);
     reading.detail = plan::operation_detail(*plan.part, plan, index, style);
     reading.verdict = plan::verdict_words(operation, style);
-    reading.margin = in_words(plan::margin_words(operation, style), shop);
+    reading.margin = plan::with_names(plan::margin_words(operation, style), shop);
     reading.tools = plan::tooling_words(operation.tools, shop, style);
     reading.mark = mark_of(operation.outcome);
     if (operation.deciding != plan::k_none) {
         const plan::Check& check = operation.checks[static_cast<std::size_t>(operation.deciding)];
         reading.low_share = share_of(check.demand_low, check.offer);
         reading.high_share = share_of(check.demand_high, check.offer);
-        reading.strip = in_words(plan::sentence(check, style), shop);
+        reading.strip = plan::with_names(plan::sentence(check, style), shop);
         if (const auto page = shop_page_of(check.missing, shop)) {
             reading.missing = check.missing;
             reading.shop_page = *page;
@@ -163,14 +164,25 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
     for (const plan::Step& step : set_up.steps) {
         const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
         const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
+        const std::string what = done.title + ", " + std::to_string(step.strokes) +
+                                 (step.strokes == 1 ? " stroke" : " strokes");
+        const std::string pieces = std::to_string(step.pieces);
         reading.steps.push_back({part.mark,
-                                 "\xC3\x97 " + std::to_string(step.pieces) + "   " + done.title +
-                                     ", " + std::to_string(step.strokes) +
-                                     (step.strokes == 1 ? " stroke" : " strokes"),
+                                 "\xC3\x97 " + pieces + "   " + what,
+                                 part.mark + ", " + pieces + " pieces: " + what,
                                  step.part,
                                  step.operation});
     }
     return reading;
+}
+
+void name_source(std::string& line,
+                 const std::string& key,
+                 const std::function<std::string(std::string_view)>& title_of) {
+    const std::string title = title_of ? title_of(key) : std::string();
+    const std::size_t at = line.size() - std::min(line.size(), key.size());
+    if (!title.empty() && line.rfind("Source", 0) == 0 && line.compare(at, key.size(), key) == 0)
+        line.replace(at, key.size(), title);
 }
 
 } // namespace
@@ -233,8 +245,11 @@ Readings::working(const edit::Session& session, int part, int operation) {
                                       session.job(),
                                       session.shop(),
                                       session.catalog());
-    for (const Working& one : workings)
+    for (const Working& one : workings) {
         entry->second.push_back(sheet::working_lines(one, session.job().style));
+        for (std::string& line : entry->second.back())
+            name_source(line, one.card->source, source_title);
+    }
     return entry->second;
 }
 

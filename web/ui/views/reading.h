@@ -11,10 +11,12 @@
 #include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -115,8 +117,9 @@ struct PartReading {
 };
 
 struct StepReading {
-    std::string title;  ///< "BP2 × 6"
-    std::string detail; ///< "Punch 13/16 round, 24 strokes"
+    std::string title;  ///< "BP2"
+    std::string detail; ///< "× 6   Punch 13/16 round, 24 strokes"
+    std::string spoken;
     int part = 0;
     int operation = 0;
 };
@@ -132,6 +135,9 @@ struct SetUpReading {
 
 class Readings {
 public:
+    /// Says a source by its key; without it a working shows the key.
+    std::function<std::string(std::string_view)> source_title;
+
     /// Brings everything up to the session's revision. Cheap when nothing changed.
     void refresh(const edit::Session& session);
 

@@ -84,6 +84,8 @@ void page_list(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages)
         ui::ListRow row;
         row.title = pages[i].title;
         row.detail = pages[i].detail;
+        const std::string spoken = pages[i].title + ", " + pages[i].detail;
+        row.spoken = spoken;
         row.selected = static_cast<int>(i) == desk.state.shop_page;
         if (ui::list_row(ui, "page-" + std::to_string(i), content.cut_top(height), row).pressed)
             open_page(desk, static_cast<int>(i));

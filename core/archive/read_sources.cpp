@@ -19,6 +19,8 @@ std::string member(const Tree& tree, const Node& object, std::string_view key) {
 /// An edition that only repeats the year is said once.
 std::string title_of(const Tree& tree, const Node& entry) {
     std::string title = member(tree, entry, "title");
+    if (title.empty())
+        return title;
     const std::string edition = member(tree, entry, "edition");
     const std::string year = member(tree, entry, "year");
     if (!edition.empty())

@@ -1,5 +1,6 @@
 // Nothing without evidence: each source file has its test, each formula its card, source and test.
 
+#include "layout/cards.h"
 #include "process/cards.h"
 #include "section/cards.h"
 
@@ -43,6 +44,8 @@ bool tested(const SourceFile& source) {
 std::vector<const base::FormulaCard*> all_cards() {
     std::vector<const base::FormulaCard*> all;
     for (const base::FormulaCard* card : process::cards())
+        all.push_back(card);
+    for (const base::FormulaCard* card : layout::cards())
         all.push_back(card);
     for (const base::FormulaCard* card : section::cards())
         all.push_back(card);
@@ -110,7 +113,7 @@ TEST_CASE("rooms with cards are looked at here") {
         if (begins_with(path, "core/") && file.stem() == "cards" && file.header())
             rooms.insert(std::string(room_of(path)->name));
     }
-    CHECK(rooms == std::set<std::string>{"process", "section"});
+    CHECK(rooms == std::set<std::string>{"layout", "process", "section"});
 }
 
 TEST_CASE("DEVELOPERS.md shows the table of rooms as it is enforced") {

@@ -29,6 +29,11 @@ AnswerBuilder& AnswerBuilder::figure(const char* name, AnyQuantity value) {
     return *this;
 }
 
+AnswerBuilder& AnswerBuilder::list(const char* name, std::vector<Length> values) {
+    answer_.figures.push_back({name, Length{}, std::move(values)});
+    return *this;
+}
+
 base::Result<Answer> AnswerBuilder::finish() {
     if (fault_)
         return *fault_;

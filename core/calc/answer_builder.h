@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace treadle::calc {
 
@@ -19,6 +20,8 @@ public:
     AnswerBuilder& show(base::Result<Working> working);
     /// A figure that a working already added shows among its values.
     AnswerBuilder& figure(const char* name, AnyQuantity value);
+    /// Lengths that belong to the working before: places, ordinates.
+    AnswerBuilder& list(const char* name, std::vector<Length> values);
     /// The first refusal met, or all of it.
     [[nodiscard]] base::Result<Answer> finish();
 

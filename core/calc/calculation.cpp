@@ -27,6 +27,10 @@ const char* kind_hint(InputKind kind) {
         return "designation, or an object of shape and sizes";
     case InputKind::bends:
         return "list of objects of angle and radius";
+    case InputKind::count:
+        return "whole number";
+    case InputKind::bolt:
+        return "bolt: inch diameter with unit, or M and a number";
     }
     return "";
 }

@@ -13,6 +13,7 @@
 #include "quantity/working.h"
 #include "section/section.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -30,7 +31,9 @@ enum class InputKind {
     word,
     material,
     section,
-    bends
+    bends,
+    count,
+    bolt
 };
 /// What the text must carry: "length with unit", "degrees", …
 [[nodiscard]] const char* kind_hint(InputKind kind);
@@ -51,9 +54,11 @@ struct OutputSpec {
     const char* meaning;
 };
 
+/// One value, or a list of lengths: ordinates, places along a part.
 struct Figure {
     std::string name;
-    AnyQuantity value;
+    AnyQuantity value; ///< nothing to be read when there is a list
+    std::optional<std::vector<Length>> list{};
 };
 
 struct Answer {

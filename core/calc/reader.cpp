@@ -5,6 +5,7 @@
 #include "quantity/parse.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace treadle::calc {
 
@@ -110,6 +111,30 @@ Angle Reader::angle(const char* name) {
 double Reader::ratio(const char* name) {
     const std::string* t = text(name);
     return t == nullptr ? 0.0 : keep(quantity::parse_ratio(*t, name));
+}
+
+int Reader::count(const char* name, int least, int most) {
+    const std::string* t = text(name);
+    if (t == nullptr)
+        return 0;
+    const double value = keep(quantity::parse_ratio(*t, name));
+    if (!failed() && !(value >= least && value <= most && value == std::floor(value)))
+        refuse({name,
+                "This input is a whole number within its bounds.",
+                "from " + std::to_string(least) + " to " + std::to_string(most)});
+    return failed() ? 0 : static_cast<int>(value);
+}
+
+std::optional<layout::Bolt> Reader::bolt(const char* name) {
+    const std::string* t = text(name);
+    if (t == nullptr)
+        return std::nullopt;
+    const auto bolt = layout::parse_bolt(*t, name);
+    if (!bolt.ok()) {
+        refuse(bolt.refusal());
+        return std::nullopt;
+    }
+    return *bolt;
 }
 
 int Reader::choice(const char* name) {

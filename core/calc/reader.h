@@ -17,6 +17,8 @@
 #include <string>
 #include <vector>
 
+#include "layout/bolt.h"
+
 namespace treadle::calc {
 
 /// A strength, and where it came from in words for the working.
@@ -38,6 +40,10 @@ public:
     [[nodiscard]] Stress stress(const char* name);
     [[nodiscard]] Angle angle(const char* name);
     [[nodiscard]] double ratio(const char* name);
+    /// A whole number from `least` to `most`; zero when absent.
+    [[nodiscard]] int count(const char* name, int least, int most);
+    /// Nothing when absent or refused.
+    [[nodiscard]] std::optional<layout::Bolt> bolt(const char* name);
     /// Place among the choices of the specification; -1 when absent.
     [[nodiscard]] int choice(const char* name);
     /// Null when absent or not known (then refused).

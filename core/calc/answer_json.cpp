@@ -29,6 +29,14 @@ struct InUnits {
         return {quantity::to_kilograms_per_metre(q), "kg/m"};
     }
     Written operator()(Angle q) const { return {quantity::to_degrees(q), "deg"}; }
+    Written operator()(Voltage q) const { return {quantity::to_volts(q), "V"}; }
+    Written operator()(Current q) const { return {quantity::to_amperes(q), "A"}; }
+    Written operator()(ApparentPower q) const { return {quantity::to_kilovolt_amperes(q), "kVA"}; }
+    Written operator()(Power q) const { return {quantity::to_kilowatts(q), "kW"}; }
+    Written operator()(Resistance q) const { return {quantity::to_ohms(q), "ohm"}; }
+    Written operator()(ResistancePerLength q) const {
+        return {quantity::to_ohms_per_kilometre(q), "ohm/km"};
+    }
     Written operator()(quantity::Number q) const { return {q.value, ""}; }
     Written operator()(quantity::Share q) const { return {q.value, ""}; }
 };

@@ -11,6 +11,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "quantity/electrical.h"
 #include "quantity/print.h"
 #include "quantity/quantity.h"
 
@@ -37,6 +38,12 @@ parse_stress(std::string_view text, BareUnit bare, std::string_view field);
 parse_mass(std::string_view text, BareUnit bare, std::string_view field);
 /// kg/m3, lb/in3, lb/ft3. No bare numbers.
 [[nodiscard]] base::Result<Density> parse_density(std::string_view text, std::string_view field);
+/// V, kV. No bare numbers, here and in the next two.
+[[nodiscard]] base::Result<Voltage> parse_voltage(std::string_view text, std::string_view field);
+/// A.
+[[nodiscard]] base::Result<Current> parse_current(std::string_view text, std::string_view field);
+/// hp, W, kW.
+[[nodiscard]] base::Result<Power> parse_power(std::string_view text, std::string_view field);
 /// A plain number or a fraction: 0.42, 1/3, 15 % (-> 0.15).
 [[nodiscard]] base::Result<double> parse_ratio(std::string_view text, std::string_view field);
 

@@ -137,6 +137,39 @@ base::Result<Density> parse_density(std::string_view text, std::string_view fiel
     return no_such_unit(field, unit, "kg/m3, g/cm3, lb/in3 or lb/ft3");
 }
 
+base::Result<Voltage> parse_voltage(std::string_view text, std::string_view field) {
+    const base::Result<Measured> m = measured(text, field);
+    if (!m)
+        return m.refusal();
+    if (m->unit == "v" || m->unit == "volt" || m->unit == "volts")
+        return volts(m->number);
+    if (m->unit == "kv")
+        return finite(volts(m->number * 1000.0), field);
+    return no_such_unit(field, m->unit, "V or kV");
+}
+
+base::Result<Current> parse_current(std::string_view text, std::string_view field) {
+    const base::Result<Measured> m = measured(text, field);
+    if (!m)
+        return m.refusal();
+    if (m->unit == "a" || m->unit == "amp" || m->unit == "amps")
+        return amperes(m->number);
+    return no_such_unit(field, m->unit, "A");
+}
+
+base::Result<Power> parse_power(std::string_view text, std::string_view field) {
+    const base::Result<Measured> m = measured(text, field);
+    if (!m)
+        return m.refusal();
+    if (m->unit == "hp")
+        return finite(horsepower(m->number), field);
+    if (m->unit == "kw")
+        return finite(watts(m->number * 1000.0), field);
+    if (m->unit == "w")
+        return watts(m->number);
+    return no_such_unit(field, m->unit, "hp, kW or W");
+}
+
 base::Result<double> parse_ratio(std::string_view text, std::string_view field) {
     const base::Result<Measured> m = measured(text, field);
     if (!m)

@@ -189,6 +189,19 @@ struct WorkingPrinter {
                         : fixed(to_pounds_per_foot(v), 3, " lb/ft");
     }
     std::string operator()(Angle v) const { return shortest(to_degrees(v), 3, " deg"); }
+    std::string operator()(Voltage v) const { return fixed(to_volts(v), 2, " V"); }
+    std::string operator()(Current v) const { return fixed(to_amperes(v), 2, " A"); }
+    std::string operator()(ApparentPower v) const {
+        return fixed(to_kilovolt_amperes(v), 2, " kVA");
+    }
+    std::string operator()(Power v) const {
+        return metric() ? fixed(to_kilowatts(v), 2, " kW") : fixed(to_horsepower(v), 2, " hp");
+    }
+    std::string operator()(Resistance v) const { return fixed(to_ohms(v), 4, " ohm"); }
+    std::string operator()(ResistancePerLength v) const {
+        return metric() ? fixed(to_ohms_per_kilometre(v), 3, " ohm/km")
+                        : fixed(to_ohms_per_thousand_feet(v), 3, " ohm/1000 ft");
+    }
     std::string operator()(Number v) const { return fixed(v.value, v.decimals, ""); }
     std::string operator()(Share v) const { return shortest(v.value * 100.0, 1, " %"); }
 };

@@ -6,6 +6,7 @@
 
 #pragma once
 
+#include "quantity/electrical.h"
 #include "quantity/quantity.h"
 
 #include <string>
@@ -35,8 +36,22 @@ struct Share {
     double value = 0.0;
 };
 
-using AnyQuantity =
-    std::variant<Length, Area, Force, Stress, Energy, Mass, MassPerLength, Angle, Number, Share>;
+using AnyQuantity = std::variant<Length,
+                                 Area,
+                                 Force,
+                                 Stress,
+                                 Energy,
+                                 Mass,
+                                 MassPerLength,
+                                 Angle,
+                                 Number,
+                                 Share,
+                                 Voltage,
+                                 Current,
+                                 ApparentPower,
+                                 Power,
+                                 Resistance,
+                                 ResistancePerLength>;
 
 /// With unit: `1-3/8 in`, `35 mm`. Inch lengths as fractions of the style's denominator; the
 /// rounding is exact at a value that already lies on a step (no creep from 1e-12).

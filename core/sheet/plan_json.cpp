@@ -36,6 +36,14 @@ struct UnitField {
         put("_kg_per_m", quantity::to_kilograms_per_metre(q));
     }
     void operator()(Angle q) const { put("_deg", quantity::to_degrees(q)); }
+    void operator()(Voltage q) const { put("_V", quantity::to_volts(q)); }
+    void operator()(Current q) const { put("_A", quantity::to_amperes(q)); }
+    void operator()(ApparentPower q) const { put("_kVA", quantity::to_kilovolt_amperes(q)); }
+    void operator()(Power q) const { put("_kW", quantity::to_kilowatts(q)); }
+    void operator()(Resistance q) const { put("_ohm", quantity::to_ohms(q)); }
+    void operator()(ResistancePerLength q) const {
+        put("_ohm_per_km", quantity::to_ohms_per_kilometre(q));
+    }
     void operator()(quantity::Number q) const { put("", q.value); }
     void operator()(quantity::Share q) const { put("_pct", q.value * 100.0); }
 };

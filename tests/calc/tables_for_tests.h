@@ -55,7 +55,7 @@ inline std::string field_of(const base::Result<calc::Answer>& answer) {
     return answer.ok() ? "" : answer.refusal().field;
 }
 
-/// In kN, mm, mm2, J, kg or kg/m; not a number when it is not there.
+/// In kN, mm, mm2, J, kg, kg/m, V, A, kVA, kW, ohm or ohm/km; not a number when it is not there.
 inline double figure(const base::Result<calc::Answer>& answer, const char* name) {
     struct {
         double operator()(Force q) const { return quantity::to_kilonewtons(q); }
@@ -64,6 +64,14 @@ inline double figure(const base::Result<calc::Answer>& answer, const char* name)
         double operator()(quantity::Share q) const { return q.value; }
         double operator()(Angle q) const { return quantity::to_degrees(q); }
         double operator()(MassPerLength q) const { return quantity::to_kilograms_per_metre(q); }
+        double operator()(Voltage q) const { return q.in_base(); }
+        double operator()(Current q) const { return q.in_base(); }
+        double operator()(ApparentPower q) const { return quantity::to_kilovolt_amperes(q); }
+        double operator()(Power q) const { return quantity::to_kilowatts(q); }
+        double operator()(Resistance q) const { return q.in_base(); }
+        double operator()(ResistancePerLength q) const {
+            return quantity::to_ohms_per_kilometre(q);
+        }
         double operator()(Length q) const { return q.in_base(); }
         double operator()(Area q) const { return q.in_base(); }
         double operator()(Stress q) const { return q.in_base(); }

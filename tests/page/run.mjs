@@ -4,6 +4,9 @@ import './opens.mjs';
 import './round.mjs';
 import './files.mjs';
 import './touch.mjs';
+import './scenarios/fields.mjs';
+import './scenarios/parts.mjs';
+import './scenarios/start.mjs';
 
 import { run_all } from './harness.mjs';
 

@@ -91,7 +91,7 @@ void App::take(views::PlainEdit& plain) {
         return refused("That was not done.", *refusal);
     const auto& parts = session_.job().parts;
     if (plain.select_last && !parts.empty())
-        state_.part = parts.back()->id;
+        state_.part = state_.part_to_show = parts.back()->id;
     else if (!plain.select_part.empty())
         state_.part = plain.select_part;
     changed();

@@ -14,6 +14,8 @@ namespace {
 
 constexpr float k_picture_width = 58;
 constexpr float k_mark_width = 108;
+/// Up to so many parts a screen reader hears all of them, not only those in sight.
+constexpr std::size_t k_whole_list = 300;
 
 void full_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool chosen) {
     ui::Ui& ui = desk.ui;
@@ -71,10 +73,16 @@ void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
         ui::ScrollArea area(ui, "parts", rest, "Parts of the job");
         ui::Rect content = area.content();
         const float height = rail ? ui.size().target + 8 : ui.size().row;
+        const bool whole = desk.readings.parts().size() <= k_whole_list;
         for (const auto& part : desk.readings.parts()) {
             const ui::Rect row = content.cut_top(height);
-            if (!ui.is_visible(row))
+            const bool wanted = part->plan->part->id == desk.state.part_to_show;
+            if (!whole && !wanted && !ui.is_visible(row))
                 continue;
+            if (wanted) {
+                ui.move_focus(part->plan->part->id);
+                desk.state.part_to_show.clear();
+            }
             const bool chosen = part->plan->part->id == desk.state.part;
             if (rail)
                 rail_row(desk, row, *part, chosen);

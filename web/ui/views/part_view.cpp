@@ -62,12 +62,15 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     verdict.word = part.verdict;
     verdict.spoken = part.announcement;
     ui::verdict_mark(ui, first, verdict);
-    const float lines_top = rest.y;
     const bool one_side = rect.w < k_room_for_both;
-    if (one_side) {
-        const float width = std::min(rest.w, ui::tabs_width(ui, k_sides));
-        sides(desk, {rest.right() - width, lines_top, width, ui.size().target});
-        rest.w -= width + ui.size().gap;
+    const float tabs = std::min(rest.w, ui::tabs_width(ui, k_sides));
+    if (one_side && rest.w < 2 * tabs)
+        sides(desk, rest.cut_top(ui.size().target));
+    const float lines_top = rest.y;
+    const bool beside = one_side && rest.w >= 2 * tabs;
+    if (beside) {
+        sides(desk, {rest.right() - tabs, lines_top, tabs, ui.size().target});
+        rest.w -= tabs + ui.size().gap;
     }
     rest.y += ui::paragraph(ui, rest, part.line);
     std::string figures = part.mass;
@@ -75,7 +78,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
         figures = part.blank + ", " + figures;
     rest.y += ui::paragraph(
         ui, rest, figures, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
-    if (one_side)
+    if (beside)
         rest.y = std::max(rest.y, lines_top + ui.size().target);
     rest.w = rect.w;
     if (!part.problem.empty())

@@ -37,6 +37,7 @@ struct State {
     bool notice_open = false; ///< the safety notice is over everything
     std::string part;         ///< id of the chosen part
     int operation = -1;       ///< chosen operation of it, plan::k_none for none
+    std::string part_to_show; ///< to be brought into sight in the list, once
     bool finished_shape = false;
     Panel panel = Panel::checks;
     bool detail_open = false; ///< narrow screens: the part is shown instead of the list

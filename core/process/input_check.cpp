@@ -11,6 +11,7 @@ namespace {
 
 constexpr double k_most_length_mm = 100'000.0;
 constexpr double k_most_stress_mpa = 5'000.0;
+constexpr double k_most_modulus_mpa = 1e6;
 constexpr double k_most_force_n = 1e9;
 
 /// "shear_strength" -> "The shear strength"
@@ -53,6 +54,11 @@ InputCheck& InputCheck::length_or_zero(Length value, const char* field) {
 
 InputCheck& InputCheck::stress(Stress value, const char* field) {
     bounded(quantity::to_megapascals(value), false, k_most_stress_mpa, field, "5000 MPa");
+    return *this;
+}
+
+InputCheck& InputCheck::modulus(Stress value, const char* field) {
+    bounded(quantity::to_megapascals(value), false, k_most_modulus_mpa, field, "1000 GPa");
     return *this;
 }
 

@@ -1,9 +1,8 @@
 // What every formula of this room refuses, said once: nothing, less than nothing, not a number,
 // absurd.
 //
-// Bounds    lengths 100 m, stresses 5000 MPa, forces 1 000 000 kN: far over any metal or machine,
-// so
-//           a larger value is a slip in the unit (program rule, no source)
+// Bounds    lengths 100 m, stresses 5000 MPa, moduli 1000 GPa, forces 1 000 000 kN: far over any
+//           metal or machine, so a larger value is a slip in the unit (program rule, no source)
 // Rounding  none
 
 #pragma once
@@ -21,6 +20,8 @@ public:
     InputCheck& length(Length value, const char* field);
     InputCheck& length_or_zero(Length value, const char* field);
     InputCheck& stress(Stress value, const char* field);
+    /// An elastic modulus: up to 1000 GPa.
+    InputCheck& modulus(Stress value, const char* field);
     InputCheck& force(Force value, const char* field);
     /// Over `low` and below `high` degrees.
     InputCheck& angle_within(Angle value, double low, double high, const char* field);

@@ -73,13 +73,18 @@ void Form::words(std::string_view words) {
               desk_.ui.size().gap;
 }
 
-ui::Rect Form::next_cell(bool with_line) {
+ui::Rect Form::next_cell(std::string_view below) {
+    constexpr float k_mark = 24; ///< the cross before a reason
     if (column_ == columns_ || keys_x_ > 0)
         new_line();
-    const float height = ui::field_height(desk_.ui, with_line);
-    const ui::Rect row{rest_.x, row_y_, rest_.w, height};
-    row_height_ = std::max(row_height_, height);
-    return row.column(column_++, columns_, desk_.ui.size().gap);
+    ui::Rect row{rest_.x, row_y_, rest_.w, ui::field_height(desk_.ui, false)};
+    ui::Rect cell = row.column(column_++, columns_, desk_.ui.size().gap);
+    if (!below.empty())
+        cell.h +=
+            8 + ui::paragraph_height(
+                    desk_.ui, cell.w - k_mark, below, {ui::TextSize::small, true, ui::Ink::ink});
+    row_height_ = std::max(row_height_, cell.h);
+    return cell;
 }
 
 std::optional<std::string> Form::box(std::string_view label,
@@ -94,7 +99,7 @@ std::optional<std::string> Form::box(std::string_view label,
     field.value = fault ? std::string_view(fault->typed) : std::string_view(shown);
     field.note = note;
     field.error = fault ? std::string_view(fault->reason) : std::string_view();
-    const ui::Rect cell = next_cell(fault || !note.empty());
+    const ui::Rect cell = next_cell(fault ? std::string_view(fault->reason) : note);
     std::optional<std::string> typed = figure ? ui::number_field(desk_.ui, id, cell, field)
                                               : ui::text_field(desk_.ui, id, cell, field);
     if (!typed)
@@ -256,7 +261,7 @@ std::optional<int> Form::choice(std::string_view label,
     field.label = label;
     field.error = fault ? std::string_view(fault->reason) : std::string_view();
     const std::optional<int> chosen =
-        ui::choice(desk_.ui, id, next_cell(fault != nullptr), field, options, selected);
+        ui::choice(desk_.ui, id, next_cell(field.error), field, options, selected);
     if (!chosen || *chosen == selected || *chosen < 0 ||
         *chosen >= static_cast<int>(options.size()))
         return std::nullopt;
@@ -267,7 +272,7 @@ std::optional<int> Form::choice(std::string_view label,
 
 bool Form::toggle(std::string_view label, std::string_view key, bool on) {
     const std::string id = full(key);
-    ui::Rect cell = next_cell(false);
+    ui::Rect cell = next_cell({});
     cell.y = cell.bottom() - desk_.ui.size().target;
     cell.h = desk_.ui.size().target;
     if (!ui::toggle(desk_.ui, id, cell, label, on))
@@ -281,7 +286,7 @@ bool Form::toggle(std::string_view label, std::string_view key, bool on) {
 ui::Rect Form::key_place(const ui::Rect& cell, float width) {
     const ui::Metrics& size = desk_.ui.size();
     if (column_ > 0 && column_ < columns_) {
-        const ui::Rect place = next_cell(false);
+        const ui::Rect place = next_cell({});
         return {place.x, place.bottom() - cell.h, std::min(place.w, width), cell.h};
     }
     if (keys_x_ == 0 || keys_x_ + width > rest_.right())

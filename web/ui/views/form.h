@@ -80,7 +80,8 @@ private:
                                    const std::string& shown,
                                    std::string_view note,
                                    bool figure);
-    ui::Rect next_cell(bool with_line);
+    /// `below`: words under the box, as many lines as they need.
+    ui::Rect next_cell(std::string_view below);
     [[nodiscard]] ui::Rect key_place(const ui::Rect& cell, float width);
     [[nodiscard]] std::string full(std::string_view key) const;
     [[nodiscard]] quantity::BareUnit bare() const { return desk_.style().system; }

@@ -137,8 +137,12 @@ std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPla
     reading->line = reading->title + ", " + (grade ? grade->name : part.grade) + ", " +
                     std::to_string(part.count) + (part.count == 1 ? " piece" : " pieces");
     reading->mass = quantity::print(plan->mass_each, style, Rounding::up) + " each";
-    if (!part.legs.empty())
-        reading->blank = "Blank " + quantity::print(plan->blank_length, style, Rounding::up);
+    if (!part.legs.empty()) {
+        // Said in the fraction that the house rounds blanks to, not in a coarser one.
+        PrintStyle fine = style;
+        fine.denominator = std::max(style.denominator, session.shop().rules.blank_denominator);
+        reading->blank = "Blank " + quantity::print(plan->blank_length, fine, Rounding::up);
+    }
     reading->verdict = plan::verdict_words(*plan, style);
     reading->short_verdict = short_words(*plan, reading->verdict);
     reading->verdict_mark = mark_of(plan->outcome);

@@ -34,9 +34,14 @@ Form::Form(Desk& desk, const ui::Rect& rect, std::string scope, float least_widt
       rest_(rect),
       scope_(std::move(scope)),
       row_y_(rect.y) {
-    const float scaled = least_width * desk.ui.size().text_scale;
-    columns_ = std::max(
-        1, static_cast<int>((rect.w + desk.ui.size().gap) / (scaled + desk.ui.size().gap)));
+    columns_of(least_width);
+}
+
+void Form::columns_of(float least_width) {
+    new_line();
+    const float scaled = least_width * desk_.ui.size().text_scale;
+    const float gap = desk_.ui.size().gap;
+    columns_ = std::max(1, static_cast<int>((rest_.w + gap) / (scaled + gap)));
 }
 
 std::string Form::full(std::string_view key) const { return scope_ + "/" + std::string(key); }
@@ -272,9 +277,14 @@ std::optional<int> Form::choice(std::string_view label,
 
 bool Form::toggle(std::string_view label, std::string_view key, bool on) {
     const std::string id = full(key);
+    const float target = desk_.ui.size().target;
+    const bool among_fields = column_ > 0 && column_ < columns_ && row_height_ > target;
     ui::Rect cell = next_cell({});
-    cell.y = cell.bottom() - desk_.ui.size().target;
-    cell.h = desk_.ui.size().target;
+    if (among_fields)
+        cell.y = cell.y + ui::field_height(desk_.ui, false) - target;
+    else
+        row_height_ = target; // a rank of toggles has no labels above it
+    cell.h = target;
     if (!ui::toggle(desk_.ui, id, cell, label, on))
         return false;
     field_ = id;

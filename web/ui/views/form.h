@@ -28,6 +28,8 @@ public:
     void heading(std::string_view words);
     void words(std::string_view words);
     void new_line();
+    /// Columns from here on.
+    void columns_of(float least_width);
 
     std::optional<std::string> text(std::string_view label,
                                     std::string_view key,

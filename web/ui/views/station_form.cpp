@@ -70,6 +70,7 @@ void rated_sizes(Editing& editing) {
     form.heading("Sizes on the plate");
     form.words("Each line as printed on the machine: all of it together. Nothing is read between "
                "two lines.");
+    form.columns_of(136);
     const auto size = [&](std::size_t i,
                           const char* label,
                           const char* name,
@@ -115,6 +116,7 @@ void holders(Editing& editing) {
     Form& form = editing.form;
     const Station& station = editing.station;
     form.heading("Holders");
+    form.columns_of(136);
     for (std::size_t i = 0; i < station.holders.size(); ++i) {
         const equipment::Holder& holder = station.holders[i];
         const std::string path = "holders[" + std::to_string(i) + "].";

@@ -46,6 +46,13 @@ void value_fields(JsonWriter& json, const AnyQuantity& quantity) {
     json.field("value", written.value).field("unit", written.unit);
 }
 
+void list_fields(JsonWriter& json, const std::vector<Length>& lengths) {
+    json.key("values").begin_array();
+    for (const Length length : lengths)
+        json.number(quantity::to_millimetres(length));
+    json.end_array().field("unit", "mm");
+}
+
 void working_value(JsonWriter& json, const quantity::WorkingValue& value) {
     json.begin_object().field("symbol", value.symbol);
     value_fields(json, value.value);
@@ -138,7 +145,10 @@ std::string answer_json(std::string_view name, const Answer& answer) {
     json.begin_object().field("calc", name).key("out").begin_object();
     for (const Figure& figure : answer.figures) {
         json.key(figure.name).begin_object();
-        value_fields(json, figure.value);
+        if (figure.list)
+            list_fields(json, *figure.list);
+        else
+            value_fields(json, figure.value);
         json.end_object();
     }
     json.end_object().key("working").begin_array();

@@ -1,5 +1,5 @@
 // Answers and the list of calculations as JSON text. Values are written unrounded, in kN, mm, mm2,
-// MPa, deg, kg, kg/m, J, and "" for plain numbers.
+// MPa, deg, kg, kg/m, J, and "" for plain numbers. A list has "values" in place of "value".
 
 #pragma once
 

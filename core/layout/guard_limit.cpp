@@ -239,15 +239,6 @@ const base::FormulaCard k_guard_midrail_card{"guard-midrail",
                                              Evidence::published,
                                              ""};
 
-const char* const k_guard_rules =
-    "irc-drop|irc-guard-height|irc-stair-guard-height|irc-opening|irc-stair-opening|"
-    "irc-stair-triangle|ibc-guard-height|ibc-opening|ibc-upper-opening|ibc-relaxed-opening|"
-    "ibc-2000-upper-opening|osha-top-edge|osha-opening|osha-stair-rail-height|"
-    "osha-handrail-height|osha-finger-room|osha-toeboard-height|osha-toeboard-gap|"
-    "ada-handrail-height|ada-round-grip|ada-grip-perimeter|ada-grip-across|ada-wall-clearance|"
-    "ada-extension|pool-barrier-height|pool-opening|pool-picket-gap|pool-bottom-gap|uk-opening|"
-    "uk-guard-height|uk-stair-guard-height";
-
 std::span<const GuardLimit> guard_limits() { return k_rows; }
 
 const GuardLimit* find_guard_limit(std::string_view rule) {

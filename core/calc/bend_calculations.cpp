@@ -70,7 +70,8 @@ Result<Answer> answer_opening(Reader& in) {
 constexpr InputSpec k_radius_inputs[] = {
     {"thickness", InputKind::length, true, "thickness of the metal", "", "1/4 in"},
     {"opening", InputKind::length, true, "of the V", "", "2 in"},
-    {"material", InputKind::material, true, "grade", "", "A36"},
+    {"material", InputKind::material, false, "grade, for its share", "", "A36"},
+    {"share", InputKind::ratio, false, "radius over opening, in place of material", "", "16 %"},
     {"nose", InputKind::length, false, "radius of the punch nose", "", "1/8 in"},
 };
 constexpr const base::FormulaCard* k_radius_cards[] = {&process::k_air_bend_radius_card};
@@ -80,14 +81,9 @@ Result<Answer> answer_radius(Reader& in) {
     bend.thickness = in.length("thickness");
     bend.opening = in.length("opening");
     bend.nose = in.length("nose");
-    const Grade* grade = in.material();
-    if (grade != nullptr && grade->refusal.bending)
-        in.refuse({"material", grade->refusal.reason, ""});
-    if (grade != nullptr && !(grade->air_bend_share > 0.0))
-        in.refuse({"material", "No air-bend radius is known for this metal: try a strip.", ""});
-    if (in.failed() || grade == nullptr)
+    bend.share = in.air_bend_share();
+    if (in.failed())
         return in.refusal();
-    bend.share = grade->air_bend_share;
     return AnswerBuilder().add("radius", process::air_bend_radius_working(bend)).finish();
 }
 

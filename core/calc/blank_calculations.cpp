@@ -3,6 +3,7 @@
 #include "calc/reader.h"
 #include "process/blank.h"
 #include "process/cards.h"
+#include "process/empirical_bend.h"
 #include "process/input_check.h"
 
 namespace treadle::calc {
@@ -49,13 +50,22 @@ process::BlankRule rule(Reader& in) {
     return out;
 }
 
+// Rules of thumb for a single bend, after the methods: in the order of process::EmpiricalRule.
+constexpr const char* k_bend_methods = "din6935|handbook-soft|handbook-medium|handbook-hard|"
+                                       "faa|groover|school-sheet|us-shop";
+constexpr int k_first_empirical = 4;
+
 constexpr InputSpec k_bend_inputs[] = {
     {"thickness", InputKind::length, true, "thickness of the metal", "", "4 mm"},
     {"radius", InputKind::length, true, "inside radius", "", "6 mm"},
     {"angle", InputKind::angle, true, "turned through", "", "90 deg"},
     {"k", InputKind::ratio, false, "neutral line from the inside over thickness", "", "0.42"},
-    {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
-    {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
+    {"method", InputKind::word, false, "din6935 when neither is given", k_bend_methods},
+    {"legs_to",
+     InputKind::word,
+     false,
+     "over 90 degrees: apex with k or a rule of thumb, else tangent",
+     k_leg_ends},
 };
 constexpr OutputSpec k_bend_outputs[] = {
     {"allowance", "mm", "length of metal in the bend"},
@@ -69,11 +79,38 @@ constexpr const base::FormulaCard* k_bend_cards[] = {&process::k_bend_allowance_
                                                      &process::k_bend_deduction_din_card,
                                                      &process::k_bend_deduction_card,
                                                      &process::k_outside_setback_card,
-                                                     &process::k_outside_setback_apex_card};
+                                                     &process::k_outside_setback_apex_card,
+                                                     &process::k_allowance_faa_card,
+                                                     &process::k_allowance_groover_card,
+                                                     &process::k_deduction_school_card,
+                                                     &process::k_deduction_us_card};
+
+Result<Answer>
+answer_empirical(Reader& in, const process::SharpBend& bend, process::EmpiricalRule rule) {
+    in.refuse_if_given("k", "Give k or a method, not both.");
+    const auto legs_to =
+        in.choice("legs_to") == 0 ? process::LegsTo::tangent_planes : process::LegsTo::apex;
+    if (in.failed())
+        return in.refusal();
+    const auto figures = process::empirical_figures(bend, rule, legs_to);
+    if (!figures.ok())
+        return figures.refusal();
+    const process::BlankRule setback{process::BlankMethod::k_factor, 0.5, legs_to};
+    return AnswerBuilder()
+        .add("allowance", process::empirical_allowance_working(bend, rule, legs_to))
+        .add("deduction", process::empirical_deduction_working(bend, rule, legs_to))
+        .add("setback", process::setback_working(bend, setback))
+        .figure("k", quantity::Number{figures->k, 4})
+        .finish();
+}
 
 /// The three share every step: each answers with all of them, so that none is worked out apart.
 Result<Answer> answer_bend(Reader& in) {
     const process::SharpBend bend{in.length("thickness"), in.length("radius"), in.angle("angle")};
+    const int method = in.choice("method");
+    if (method >= k_first_empirical)
+        return answer_empirical(
+            in, bend, static_cast<process::EmpiricalRule>(method - k_first_empirical));
     const process::BlankRule how = rule(in);
     if (in.failed())
         return in.refusal();

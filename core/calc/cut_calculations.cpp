@@ -2,6 +2,7 @@
 #include "calc/calculations.h"
 #include "calc/reader.h"
 #include "process/cards.h"
+#include "process/cut_rules.h"
 #include "process/input_check.h"
 #include "process/notch.h"
 #include "process/shear.h"
@@ -76,8 +77,15 @@ constexpr InputSpec k_angle_inputs[] = {
     {"thickness", InputKind::length, true, "thickness of the legs", "", "1/2 in"},
     {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
     {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
+    {"mitre",
+     InputKind::angle,
+     false,
+     "of the cut from square; square when not given",
+     "",
+     "45 deg"},
 };
-constexpr const base::FormulaCard* k_angle_cards[] = {&process::k_angle_shear_card};
+constexpr const base::FormulaCard* k_angle_cards[] = {&process::k_angle_shear_card,
+                                                      &process::k_mitred_angle_card};
 
 Result<Answer> answer_angle(Reader& in) {
     process::AngleShear cut;
@@ -86,8 +94,20 @@ Result<Answer> answer_angle(Reader& in) {
     cut.thickness = in.length("thickness");
     const StrengthUsed strength = in.shear_strength(cut.thickness, "thickness");
     cut.shear_strength = strength.value;
+    const Angle mitre = in.angle("mitre");
+    if (!in.failed() && in.has("mitre")) {
+        process::InputCheck check;
+        check.angle_within(mitre, 0.0, 60.0, "mitre");
+        if (check.failed())
+            return check.refusal();
+    }
     if (in.failed())
         return in.refusal();
+    if (in.has("mitre"))
+        return AnswerBuilder()
+            .add("force", process::mitred_angle_working(cut, mitre), strength.note)
+            .show(process::angle_shear_working(cut))
+            .finish();
     return AnswerBuilder().add("force", process::angle_shear_working(cut), strength.note).finish();
 }
 

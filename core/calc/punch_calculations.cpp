@@ -1,9 +1,8 @@
 #include "calc/answer_builder.h"
 #include "calc/calculations.h"
+#include "calc/common_inputs.h"
 #include "calc/reader.h"
 #include "process/cards.h"
-#include "process/die_clearance.h"
-#include "process/input_check.h"
 #include "process/punch.h"
 
 namespace treadle::calc {
@@ -12,23 +11,10 @@ namespace {
 
 using base::Result;
 
-// In the order of geometry::HoleShape.
-constexpr const char* k_shapes = "round|square|rectangle|obround|hexagon|perimeter";
-
 constexpr InputSpec k_force_inputs[] = {
-    {"shape", InputKind::word, true, "shape of the hole", k_shapes},
-    {"size",
-     InputKind::length,
-     true,
-     "diameter, side, width, across flats, or the perimeter",
-     "",
-     "1-1/8 in"},
-    {"size2",
-     InputKind::length,
-     false,
-     "other side of a rectangle, overall length of an obround",
-     "",
-     "2 in"},
+    k_hole_shape_input,
+    k_hole_size_input,
+    k_hole_size2_input,
     {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
     {"material", InputKind::material, false, "grade; its strongest metal counts", "", "A36"},
     {"shear_strength", InputKind::stress, false, "in place of material", "", "50 ksi"},
@@ -47,32 +33,9 @@ constexpr OutputSpec k_force_outputs[] = {
 constexpr const base::FormulaCard* k_force_cards[] = {
     &process::k_punch_force_card, &process::k_punch_stripping_card, &process::k_punch_work_card};
 
-geometry::HoleOutline hole(Reader& in) {
-    geometry::HoleOutline out;
-    const int shape = in.choice("shape");
-    if (shape < 0)
-        return out;
-    out.shape = static_cast<geometry::HoleShape>(shape);
-    out.size = in.length("size");
-    const bool two =
-        out.shape == geometry::HoleShape::rectangle || out.shape == geometry::HoleShape::obround;
-    if (two)
-        in.require("size2");
-    else
-        in.refuse_if_given("size2", "This shape has one size only.");
-    out.size2 = in.length("size2");
-    if (two && !in.failed()) { // beside the outline's own checks, which know one edge as a whole
-        process::InputCheck check;
-        check.length(out.size, "size").length(out.size2, "size2");
-        if (check.failed())
-            in.refuse(check.refusal());
-    }
-    return out;
-}
-
 Result<Answer> answer_force(Reader& in) {
     process::PunchCut cut;
-    cut.hole = hole(in);
+    cut.hole = read_hole(in);
     cut.thickness = in.length("thickness");
     const StrengthUsed strength = in.shear_strength(cut.thickness, "thickness");
     cut.shear_strength = strength.value;
@@ -137,38 +100,6 @@ Result<Answer> answer_largest(Reader& in) {
         .finish();
 }
 
-constexpr InputSpec k_die_inputs[] = {
-    {"size", InputKind::length, true, "size of the punch", "", "1-1/8 in"},
-    {"thickness", InputKind::length, true, "thickness of the metal", "", "1/2 in"},
-    {"material", InputKind::material, false, "grade; harder metal takes more", "", "A36"},
-};
-constexpr OutputSpec k_die_outputs[] = {
-    {"clearance_total", "mm", "die opening less punch"},
-    {"clearance_per_side", "mm", "half of it"},
-    {"die_size", "mm", "die opening"},
-};
-constexpr const base::FormulaCard* k_die_cards[] = {&process::k_die_clearance_card};
-
-Result<Answer> answer_die(Reader& in) {
-    const Length size = in.length("size");
-    const Length thickness = in.length("thickness");
-    const Grade* grade = in.material();
-    if (in.failed())
-        return in.refusal();
-    process::InputCheck check;
-    check.length(size, "size");
-    if (check.failed())
-        return check.refusal();
-    const auto clearance = process::die_clearance(thickness, grade);
-    if (!clearance.ok())
-        return clearance.refusal();
-    return AnswerBuilder()
-        .add("clearance_total", process::die_clearance_working(thickness, grade))
-        .figure("clearance_per_side", clearance->per_side)
-        .figure("die_size", size + clearance->total)
-        .finish();
-}
-
 } // namespace
 
 const Calculation k_punch_force{"punch.force",
@@ -189,7 +120,5 @@ const Calculation k_punch_largest{"punch.largest",
                                   k_size_outputs,
                                   k_largest_cards,
                                   answer_largest};
-const Calculation k_punch_die{
-    "punch.die", "Usual die for a punch", k_die_inputs, k_die_outputs, k_die_cards, answer_die};
 
 } // namespace treadle::calc

@@ -153,16 +153,17 @@ int Reader::choice(const char* name) {
 }
 
 std::vector<Length> Reader::lengths(const char* name) {
-    std::vector<Length> out;
     const Input* input = failed() ? nullptr : find(name);
-    if (input == nullptr)
-        return out;
-    if (input->list() == nullptr || input->list()->empty() ||
-        input->list()->size() > k_most_items) {
+    return input == nullptr ? std::vector<Length>{} : lengths_of(name, *input);
+}
+
+std::vector<Length> Reader::lengths_of(const char* name, const Input& input) {
+    std::vector<Length> out;
+    if (input.list() == nullptr || input.list()->empty() || input.list()->size() > k_most_items) {
         refuse({name, "This input is a list of lengths.", "1 to 1000"});
         return out;
     }
-    for (const Input& item : *input->list()) {
+    for (const Input& item : *input.list()) {
         const std::string field = std::string(name) + "[" + std::to_string(out.size()) + "]";
         if (item.text() == nullptr) {
             refuse({field, "A length is a single value.", ""});
@@ -171,6 +172,26 @@ std::vector<Length> Reader::lengths(const char* name) {
         out.push_back(keep(quantity::parse_length(*item.text(), {}, field)));
     }
     return out;
+}
+
+std::vector<Length> Reader::one_or_more(const char* name) {
+    const Input* input = failed() ? nullptr : find(name);
+    if (input == nullptr)
+        return {};
+    if (input->text() != nullptr)
+        return {length(name)};
+    if (input->list() == nullptr || input->list()->empty() ||
+        input->list()->front().list() == nullptr)
+        return lengths(name);
+    Input::List flat;
+    for (const Input& item : *input->list()) {
+        if (item.list() == nullptr) {
+            refuse({name, "Every item is a list here, or none is.", ""});
+            return {};
+        }
+        flat.insert(flat.end(), item.list()->begin(), item.list()->end());
+    }
+    return lengths_of(name, Input(std::move(flat)));
 }
 
 std::vector<Reader::Bend> Reader::bends(const char* name) {
@@ -308,7 +329,7 @@ StrengthUsed Reader::shear_strength(Length thickness, const char* size_field) {
     return used;
 }
 
-StrengthUsed Reader::tensile_strength(Length thickness) {
+StrengthUsed Reader::tensile_strength(Length thickness, const char* size_field) {
     if (failed() || !exactly_one("material", "tensile_strength"))
         return {};
     if (has("tensile_strength"))
@@ -316,7 +337,22 @@ StrengthUsed Reader::tensile_strength(Length thickness) {
     const Grade* grade = material();
     if (grade != nullptr && grade->refusal.bending)
         refuse({"material", grade->refusal.reason, ""});
-    return upper_strength(thickness, "thickness");
+    return upper_strength(thickness, size_field);
+}
+
+double Reader::air_bend_share() {
+    if (failed() || !exactly_one("material", "share"))
+        return 0.0;
+    if (has("share"))
+        return ratio("share");
+    const Grade* grade = material();
+    if (grade == nullptr)
+        return 0.0;
+    if (grade->refusal.bending)
+        refuse({"material", grade->refusal.reason, ""});
+    if (!(grade->air_bend_share > 0.0))
+        refuse({"material", "No air-bend radius is known for this metal: try a strip.", ""});
+    return grade->air_bend_share;
 }
 
 } // namespace treadle::calc

@@ -36,6 +36,8 @@ public:
     // Absent inputs read as zero; lists read as empty.
     [[nodiscard]] Length length(const char* name);
     [[nodiscard]] std::vector<Length> lengths(const char* name);
+    /// One length, a list of them, or a list of lists set one after the other.
+    [[nodiscard]] std::vector<Length> one_or_more(const char* name);
     [[nodiscard]] Force force(const char* name);
     [[nodiscard]] Stress stress(const char* name);
     [[nodiscard]] Angle angle(const char* name);
@@ -59,7 +61,10 @@ public:
     /// `size_field` is the input that the thickness was read from.
     [[nodiscard]] StrengthUsed shear_strength(Length thickness, const char* size_field);
     /// `tensile_strength` as given, or the material's upper one.
-    [[nodiscard]] StrengthUsed tensile_strength(Length thickness);
+    [[nodiscard]] StrengthUsed tensile_strength(Length thickness,
+                                                const char* size_field = "thickness");
+    /// `share` as given, or the material's: inside radius over opening in air bending.
+    [[nodiscard]] double air_bend_share();
 
     /// Keeps a refusal, unless one was found before.
     void refuse(base::Refusal refusal);
@@ -76,6 +81,7 @@ public:
 private:
     [[nodiscard]] const Input* find(const char* name) const;
     [[nodiscard]] const std::string* text(const char* name);
+    [[nodiscard]] std::vector<Length> lengths_of(const char* name, const Input& input);
     [[nodiscard]] bool exactly_one(const char* a, const char* b);
     [[nodiscard]] StrengthUsed upper_strength(Length thickness, const char* size_field);
 

@@ -18,6 +18,11 @@ struct AllowedValue {
 
 inline constexpr std::array k_allowed_values{
     AllowedValue{"bend.radius", "nose", "zero", "a sharp nose; the V decides the radius"},
+    AllowedValue{"shear.mitre", "angle", "zero", "a square cut"},
+    AllowedValue{"notch.bites", "overlap", "zero", "bites side by side; the working warns"},
+    AllowedValue{"bar.ring", "straight", "zero", "an arc without straight ends"},
+    AllowedValue{"bar.hook", "straight", "zero", "an eye without a shank"},
+    AllowedValue{"bar.hook", "tail", "zero", "a hook without a tail"},
     AllowedValue{"bend.least_leg", "radius", "zero", "a sharp inside corner; the V alone counts"},
 };
 

@@ -43,7 +43,7 @@ struct Tree {
 };
 
 /// More members than any object of ours has. Keeps the look for equal keys short as well.
-inline constexpr std::uint32_t k_most_members = 64;
+inline constexpr std::uint32_t k_most_members = 512;
 /// About 80 MB of tree; a job of 10,000 parts has a tenth of that.
 inline constexpr std::size_t k_most_values = 1'000'000;
 

@@ -13,6 +13,8 @@
 
 #include <array>
 
+#include "assets/embedded.h"
+
 namespace treadle::cli {
 
 namespace {
@@ -116,6 +118,15 @@ int sheet_command(const Words& words) {
     const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
     sheet::SheetOptions options;
     options.paper = job.style.system == UnitSystem::inch ? sheet::Paper::letter : sheet::Paper::a4;
+    const auto sources = archive::read_sources(assets::embedded("sources.json").value_or(""));
+    if (!sources.ok())
+        return refused(sources.refusal());
+    options.source_title = [&sources](std::string_view key) {
+        for (const archive::Source& source : *sources)
+            if (source.key == key)
+                return source.title;
+        return std::string(key);
+    };
     const std::string html = sheet::worksheet_html(plan, job, shop, opened->catalog, options);
     if (const auto fault = write_bytes(out, html, path))
         return refused(*fault);

@@ -31,6 +31,14 @@ const char* kind_hint(InputKind kind) {
         return "whole number";
     case InputKind::bolt:
         return "bolt: inch diameter with unit, or M and a number";
+    case InputKind::voltage:
+        return "voltage with unit";
+    case InputKind::current:
+        return "current with unit";
+    case InputKind::power:
+        return "power with unit";
+    case InputKind::mass:
+        return "mass with unit";
     }
     return "";
 }
@@ -94,6 +102,15 @@ constexpr const Calculation* k_all[] = {
     &k_guard_opening,
     &k_tolerance_length,
     &k_tolerance_angle,
+    &k_motor_current,
+    &k_wire_resistance,
+    &k_cord_ampacity,
+    &k_cord_drop,
+    &k_generator_size,
+    &k_generator_derate,
+    &k_lift_limit,
+    &k_lift_reach,
+    &k_lift_team,
     &k_hole_for_bolt,
     &k_hole_edge,
     &k_hole_greatest_pitch,

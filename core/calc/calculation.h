@@ -33,7 +33,11 @@ enum class InputKind {
     section,
     bends,
     count,
-    bolt
+    bolt,
+    voltage,
+    current,
+    power,
+    mass
 };
 /// What the text must carry: "length with unit", "degrees", …
 [[nodiscard]] const char* kind_hint(InputKind kind);

@@ -108,6 +108,26 @@ Angle Reader::angle(const char* name) {
     return t == nullptr ? Angle{} : keep(quantity::parse_angle(*t, name));
 }
 
+Mass Reader::mass(const char* name) {
+    const std::string* t = text(name);
+    return t == nullptr ? Mass{} : keep(quantity::parse_mass(*t, {}, name));
+}
+
+Voltage Reader::voltage(const char* name) {
+    const std::string* t = text(name);
+    return t == nullptr ? Voltage{} : keep(quantity::parse_voltage(*t, name));
+}
+
+Current Reader::current(const char* name) {
+    const std::string* t = text(name);
+    return t == nullptr ? Current{} : keep(quantity::parse_current(*t, name));
+}
+
+Power Reader::power(const char* name) {
+    const std::string* t = text(name);
+    return t == nullptr ? Power{} : keep(quantity::parse_power(*t, name));
+}
+
 double Reader::ratio(const char* name) {
     const std::string* t = text(name);
     return t == nullptr ? 0.0 : keep(quantity::parse_ratio(*t, name));

@@ -42,6 +42,10 @@ public:
     [[nodiscard]] Stress stress(const char* name);
     [[nodiscard]] Angle angle(const char* name);
     [[nodiscard]] double ratio(const char* name);
+    [[nodiscard]] Mass mass(const char* name);
+    [[nodiscard]] Voltage voltage(const char* name);
+    [[nodiscard]] Current current(const char* name);
+    [[nodiscard]] Power power(const char* name);
     /// A whole number from `least` to `most`; zero when absent.
     [[nodiscard]] int count(const char* name, int least, int most);
     /// Nothing when absent or refused.

@@ -9,11 +9,11 @@
 #include "plan/plan.h"
 #include "sheet/worksheet.h"
 
+#include "assets/embedded.h"
+
 #include <unistd.h>
 
 #include <array>
-
-#include "assets/embedded.h"
 
 namespace treadle::cli {
 

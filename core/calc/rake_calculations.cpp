@@ -45,6 +45,8 @@ namespace {
 
 using base::Result;
 
+constexpr Length k_usual_sphere = inches(6.0); // International Residential Code, R312.1.3
+
 // How a slope is given, at the head of three lists of inputs.
 constexpr InputSpec k_riser{"riser", InputKind::length, false, "with tread", "", "7 in"};
 constexpr InputSpec k_tread{"tread", InputKind::length, false, "with riser", "", "11 in"};
@@ -62,21 +64,26 @@ constexpr InputSpec k_opening_inputs[] = {
      "underside of the bottom rail over the nosing line, upright; on it when not given",
      "",
      "1 in"},
-    {"limit", InputKind::length, true, "sphere that must not pass", "", "6 in"},
+    {"limit", InputKind::length, false, "sphere that must not pass; 6 in if not given", "", "6 in"},
+    {"gap", InputKind::length, false, "clear and level, to be marked on the rail", "", "3-3/4 in"},
 };
 constexpr OutputSpec k_opening_outputs[] = {
     {"angle", "deg", "slope"},
     {"sphere", "mm", "that fits between riser, tread and rail"},
     {"highest_rail", "mm", "upright over the nosing line"},
     {"highest_rail_square", "mm", "the same, square to the slope"},
+    {"gap_on_rail", "mm", "the gap along the rail"},
 };
-constexpr const base::FormulaCard* k_opening_cards[] = {
-    &layout::k_rake_angle_card, &layout::k_rake_triangle_card, &layout::k_rake_rail_height_card};
+constexpr const base::FormulaCard* k_opening_cards[] = {&layout::k_rake_angle_card,
+                                                        &layout::k_rake_triangle_card,
+                                                        &layout::k_rake_rail_height_card,
+                                                        &layout::k_rake_along_card};
 
 Result<Answer> answer_opening(Reader& in) {
     const layout::Slope slope = read_slope(in);
     const layout::StairTriangle stair{slope.rise, slope.run, in.length("rail_height")};
-    const Length limit = in.length("limit");
+    const Length limit = in.has("limit") ? in.length("limit") : k_usual_sphere;
+    const Length gap = size_given(in, "gap");
     if (in.failed())
         return in.refusal();
     const auto highest = layout::highest_rail(stair, limit);
@@ -85,12 +92,14 @@ Result<Answer> answer_opening(Reader& in) {
     const auto square = layout::level_of(*highest, slope); // b cos A
     if (!square.ok())
         return square.refusal();
-    return AnswerBuilder()
-        .add("angle", layout::slope_working(slope))
+    AnswerBuilder answer;
+    answer.add("angle", layout::slope_working(slope))
         .add("sphere", layout::triangle_working(stair, limit))
         .add("highest_rail", layout::highest_rail_working(stair, limit))
-        .figure("highest_rail_square", *square)
-        .finish();
+        .figure("highest_rail_square", *square);
+    if (in.has("gap"))
+        answer.add("gap_on_rail", layout::along_rail_working(gap, slope));
+    return answer.finish();
 }
 
 constexpr InputSpec k_picket_inputs[] = {

@@ -77,10 +77,8 @@ void check_lengths(OperationPlan& plan,
                                                 brake.length,
                                                 attachment_path(mounting.attachment, "length")));
     const equipment::Crib& crib = bend.question.shop.crib;
-    if (choice.vee != k_none)
-        plan.checks.push_back(size_check(Rule::brake_length,
-                                         bend.length,
-                                         crib.vees[static_cast<std::size_t>(choice.vee)].length));
+    plan.checks.push_back(size_check(
+        Rule::brake_length, bend.length, crib.vees[static_cast<std::size_t>(choice.vee)].length));
     if (choice.punch != k_none)
         plan.checks.push_back(
             size_check(Rule::brake_length,
@@ -112,8 +110,10 @@ void check_stroke(OperationPlan& plan,
         plan.checks.push_back(refused_check(Rule::stroke, travel.refusal().reason));
         return;
     }
-    // Shoulder radius and springback ask for more than the sharp figure: half the thickness.
-    const Length needed = *travel + q.metal.thickness * 0.5;
+    // Shoulder radius and springback ask for more than the sharp figure: half the thickness. In
+    // steep bends the figure falls with thickness; that help is not counted on.
+    const double fall = 1.0 / std::cos(bend.angle.in_radians() / 2.0) - 1.0;
+    const Length needed = *travel + q.metal.thickness * std::max(0.5, fall);
     const auto& station = q.shop.machine.stations[static_cast<std::size_t>(mounting.station)];
     const std::optional<Length> stroke = brake.stroke ? brake.stroke : station.stroke;
     plan.checks.push_back(size_check_or_missing(
@@ -121,15 +121,10 @@ void check_stroke(OperationPlan& plan,
 }
 
 void note_needs(OperationPlan& plan, const VeeChoice& choice) {
-    if (choice.vee == k_none)
-        plan.needs.push_back({Need::Kind::vee_block, {}, choice.opening, {}});
-    if (choice.punch == k_none)
-        plan.needs.push_back({Need::Kind::brake_punch, {}, choice.radius, {}});
-    if (!plan.needs.empty())
-        plan.checks.push_back(warning_check(Rule::tool_in_crib,
-                                            choice.vee == k_none
-                                                ? "The V block is not in the crib."
-                                                : "The brake punch is not in the crib."));
+    if (choice.punch != k_none)
+        return;
+    plan.needs.push_back({Need::Kind::brake_punch, {}, choice.radius, {}});
+    plan.checks.push_back(warning_check(Rule::tool_in_crib, "The brake punch is not in the crib."));
 }
 
 OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting mounting) {
@@ -167,7 +162,7 @@ OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting
     return plan;
 }
 
-/// V and nose choices from the crib; the usual opening when there is no V at all.
+/// V and nose choices from the crib that are wide enough for the metal.
 std::vector<VeeChoice> choices(const BendCase& bend) {
     const equipment::Crib& crib = bend.question.shop.crib;
     std::vector<VeeChoice> found;
@@ -185,9 +180,27 @@ std::vector<VeeChoice> choices(const BendCase& bend) {
     for (std::size_t v = 0; v < crib.vees.size(); ++v)
         if (crib.vees[v].count > 0)
             add(static_cast<int>(v), crib.vees[v].opening);
-    if (found.empty())
-        add(k_none, bend.usual);
     return found;
+}
+
+/// No V to bend in. Force, radius, leg and blank all hang on the opening, so nothing is promised
+/// for one that would have to be bought first; its usual opening goes on the list.
+OperationPlan without_vee(const BendCase& bend) {
+    Length widest;
+    for (const equipment::VBlock& vee : bend.question.shop.crib.vees)
+        if (vee.count > 0)
+            widest = larger(widest, vee.opening);
+    OperationPlan plan;
+    plan.strokes = 1;
+    plan.bend = {bend.question.metal.thickness, Length{}, bend.angle};
+    plan.needs.push_back({Need::Kind::vee_block, {}, bend.usual, {}});
+    if (widest > Length{})
+        plan.checks.push_back(size_check(
+            Rule::opening, bend.question.metal.thickness * process::k_least_opening_ratio, widest));
+    else
+        plan.checks.push_back(missing_check(Rule::opening, "crib.vees"));
+    decide(plan, 0.0);
+    return plan;
 }
 
 /// How far a choice is from what is wanted: first the radius, if one is, then the usual opening.
@@ -236,7 +249,12 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
     std::optional<OperationPlan> best;
     Distance best_off;
     const std::vector<VeeChoice> tools = choices(bend_case);
-    for (const Mounting mounting : mountings(question.shop.machine, AttachmentKind::brake)) {
+    const std::vector<Mounting> places = mountings(question.shop.machine, AttachmentKind::brake);
+    if (places.empty())
+        return refused_plan(Rule::no_station, "No brake fits this machine.");
+    if (tools.empty())
+        return without_vee(bend_case);
+    for (const Mounting mounting : places) {
         for (const VeeChoice& choice : tools) {
             OperationPlan plan = with_tools(bend_case, choice, mounting);
             const Distance off = distance(bend_case, choice);
@@ -249,8 +267,6 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
             }
         }
     }
-    if (!best)
-        return refused_plan(Rule::no_station, "No brake fits this machine.");
     return std::move(*best);
 }
 

@@ -84,11 +84,11 @@ TEST_CASE("bend force against the smaller of brake and station") {
           Outcome::does_not_fit);
 }
 
-TEST_CASE("a V under six thicknesses is never used, one over fourteen is warned of") {
+TEST_CASE("a V under six thicknesses is refused, one over fourteen is warned of") {
     Bench bench; // 6 x 1/4 = 1.5 in
     bench.shop.crib.vees = {{inches(1.49), inches(10.0), 1}};
     const auto narrow = bench.plan(bracket(4.0, 4.0, 4.0));
-    CHECK(bend_of(narrow).tools.vee == plan::k_none);
+    CHECK(outcome_of(bend_of(narrow), Rule::opening) == Outcome::does_not_fit);
     REQUIRE(bend_of(narrow).needs.size() == 1);
     CHECK(bend_of(narrow).needs[0].kind == plan::Need::Kind::vee_block);
     bench.shop.crib.vees = {{inches(3.5), inches(10.0), 1}};
@@ -113,14 +113,19 @@ TEST_CASE("of several Vs that reach the wanted radius the usual opening is taken
     CHECK(bend_of(bench.plan(bracket(4.0, 4.0, 4.0, 0.5))).tools.vee == 1);
 }
 
-TEST_CASE("without V or punch in the crib they go on the shopping list") {
+TEST_CASE("without any V nothing is promised, without a punch it goes on the list") {
     Bench bench;
-    bench.shop.crib.vees.clear();
     bench.shop.crib.brake_punches.clear();
-    const auto planned = bench.plan(bracket(4.0, 4.0, 4.0));
-    REQUIRE(bend_of(planned).needs.size() == 2);
-    CHECK(bend_of(planned).needs[0].kind == plan::Need::Kind::vee_block);
-    CHECK(bend_of(planned).needs[1].kind == plan::Need::Kind::brake_punch);
+    const auto no_punch = bench.plan(bracket(4.0, 4.0, 4.0));
+    CHECK(bend_of(no_punch).outcome == Outcome::fits);
+    REQUIRE(bend_of(no_punch).needs.size() == 1);
+    CHECK(bend_of(no_punch).needs[0].kind == plan::Need::Kind::brake_punch);
+    bench.shop.crib.vees.clear();
+    const auto no_vee = bench.plan(bracket(4.0, 4.0, 4.0));
+    CHECK(bend_of(no_vee).outcome == Outcome::cannot_be_said);
+    CHECK(find(bend_of(no_vee), Rule::opening)->missing == "crib.vees");
+    REQUIRE(bend_of(no_vee).needs.size() == 1);
+    CHECK(bend_of(no_vee).needs[0].kind == plan::Need::Kind::vee_block);
 }
 
 TEST_CASE("stroke of brake or station must cover the punch travel") {

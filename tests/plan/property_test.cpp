@@ -77,35 +77,18 @@ TEST_CASE("stronger metal never makes anything easier") {
         const double more = random.between(1.0, 1.5);
         hard.catalog.grades.rows[0].bands = {
             {inches(4.0), ksi(30.0), ksi(low * more), ksi(high * more)}};
-        if (std::holds_alternative<job::Bend>(c.operation))
-            continue; // a stronger metal may take a wider V, with a lower force: checked below
         never_easier(easy.plan(c.part, c.operation).outcome,
                      hard.plan(c.part, c.operation).outcome);
     }
 }
 
-TEST_CASE("with the same tools a stronger metal never bends more easily") {
-    Random random(42);
-    for (int i = 0; i < 3000; ++i) {
-        Case c = random_case(random);
-        if (!std::holds_alternative<job::Bend>(c.operation))
-            continue;
-        Bench easy;
-        easy.shop.crib.vees = {{inches(random.between(0.5, 4.0)), inches(10.0), 1}};
-        Bench hard = easy;
-        hard.catalog.grades.rows[0].bands = {{inches(4.0), ksi(30.0), ksi(70.0), ksi(100.0)}};
-        never_easier(easy.plan(c.part, c.operation).outcome,
-                     hard.plan(c.part, c.operation).outcome);
-    }
-}
-
-TEST_CASE("thicker metal never makes cutting, punching or notching easier") {
+TEST_CASE("thicker metal never makes anything easier") {
     Random random(43);
     for (int i = 0; i < 10000; ++i) {
         const Case c = random_case(random);
-        if (std::holds_alternative<job::Bend>(c.operation))
-            continue;
         Bench bench;
+        bench.shop.crib.vees = {{inches(random.between(0.3, 4.0)), inches(10.0), 1},
+                                {inches(random.between(0.3, 4.0)), inches(10.0), 1}};
         job::Part thick = c.part;
         thick.section.thickness = thick.section.thickness * random.between(1.0, 1.6);
         never_easier(bench.plan(c.part, c.operation).outcome,

@@ -95,8 +95,12 @@ constexpr InputSpec k_free_inputs[] = {
      "",
      "30000 ksi"},
 };
-constexpr OutputSpec k_free_outputs[] = {{"length", "mm", "longest free length"}};
-constexpr const base::FormulaCard* k_free_cards[] = {&process::k_punch_free_length_card};
+constexpr OutputSpec k_free_outputs[] = {
+    {"length", "mm", "longest free length of a guided punch"},
+    {"unguided", "mm", "the same when nothing guides the point"},
+};
+constexpr const base::FormulaCard* k_free_cards[] = {&process::k_punch_free_length_card,
+                                                     &process::k_punch_free_end_card};
 constexpr Stress k_tool_steel_modulus = ksi(29'000.0);
 
 Result<Answer> answer_free(Reader& in) {
@@ -110,6 +114,7 @@ Result<Answer> answer_free(Reader& in) {
         return in.refusal();
     return AnswerBuilder()
         .add("length", process::punch_free_length_working(punch), strength.note)
+        .add("unguided", process::punch_free_end_working(punch))
         .finish();
 }
 

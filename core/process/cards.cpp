@@ -40,6 +40,7 @@ constexpr const base::FormulaCard* k_cards[] = {
     &k_punch_stress_card,
     &k_punch_thickest_card,
     &k_punch_free_length_card,
+    &k_punch_free_end_card,
     &k_bolt_hole_aisc_card,
     &k_bolt_hole_en_card,
     &k_punch_stroke_card,

@@ -45,6 +45,7 @@ extern const base::FormulaCard k_hole_edge_card;
 extern const base::FormulaCard k_punch_stress_card;
 extern const base::FormulaCard k_punch_thickest_card;
 extern const base::FormulaCard k_punch_free_length_card;
+extern const base::FormulaCard k_punch_free_end_card;
 extern const base::FormulaCard k_bolt_hole_aisc_card;
 extern const base::FormulaCard k_bolt_hole_en_card;
 extern const base::FormulaCard k_punch_stroke_card;

@@ -63,6 +63,29 @@ base::Result<geometry::HoleOutline> with_area(const geometry::HoleOutline& hole)
     return sound;
 }
 
+/// Euler's column of a round punch under S t d pi: (pi d / part) sqrt(E d / (S t)).
+base::Result<Working>
+free_working(const FreePunch& punch, const base::FormulaCard& card, double part) {
+    InputCheck check;
+    check.length(punch.diameter, "size")
+        .length(punch.thickness, "thickness")
+        .stress(punch.shear_strength, "shear_strength")
+        .modulus(punch.modulus, "modulus");
+    if (check.failed())
+        return check.refusal();
+    const double slenderness =
+        (punch.modulus / punch.shear_strength) * (punch.diameter / punch.thickness);
+    return Working{&card,
+                   {{"d", punch.diameter},
+                    {"E", punch.modulus},
+                    {"S", punch.shear_strength},
+                    {"t", punch.thickness}},
+                   {"l", punch.diameter * (std::numbers::pi / part * std::sqrt(slenderness))},
+                   clearly_below(punch.diameter, k_stout_ratio * punch.thickness)
+                       ? "Outside its range: the diameter is under 1.1 times the thickness."
+                       : ""};
+}
+
 } // namespace
 
 const base::FormulaCard k_hole_edge_card{"hole-edge",
@@ -92,14 +115,24 @@ const base::FormulaCard k_punch_thickest_card{"punch-thickest",
                                               "pytel-singer",
                                               Evidence::published,
                                               ""};
-const base::FormulaCard k_punch_free_length_card{"punch-free-length",
-                                                 "Longest free length of a punch point",
-                                                 "l = (pi d / 8) sqrt(E d / (S t))",
-                                                 k_free_length_symbols,
-                                                 "round punch held at one end, d at least 1.1 t",
-                                                 "jigs-fixtures-press-tools",
-                                                 Evidence::published,
-                                                 ""};
+const base::FormulaCard k_punch_free_length_card{
+    "punch-free-length",
+    "Longest free length of a punch point",
+    "l = (pi d / 8) sqrt(E d / (S t))",
+    k_free_length_symbols,
+    "round punch, d at least 1.1 t; both ends kept in place, so only for a guided punch",
+    "jigs-fixtures-press-tools",
+    Evidence::published,
+    ""};
+const base::FormulaCard k_punch_free_end_card{
+    "punch-free-end",
+    "Longest length of a punch point that nothing guides",
+    "l = (pi d / 16) sqrt(E d / (S t))",
+    k_free_length_symbols,
+    "round punch, d at least 1.1 t; held at one end, the other free to move sideways",
+    "derived-mechanics",
+    Evidence::derived,
+    ""};
 const base::FormulaCard k_bolt_hole_aisc_card{"bolt-hole-aisc",
                                               "Thickest metal for a bolt hole punched full size",
                                               "t = d + 1/8 in",
@@ -189,24 +222,11 @@ base::Result<Working> punch_thickest_working(const geometry::HoleOutline& hole,
 }
 
 base::Result<Working> punch_free_length_working(const FreePunch& punch) {
-    InputCheck check;
-    check.length(punch.diameter, "size")
-        .length(punch.thickness, "thickness")
-        .stress(punch.shear_strength, "shear_strength")
-        .modulus(punch.modulus, "modulus");
-    if (check.failed())
-        return check.refusal();
-    const double slenderness =
-        (punch.modulus / punch.shear_strength) * (punch.diameter / punch.thickness);
-    return Working{&k_punch_free_length_card,
-                   {{"d", punch.diameter},
-                    {"E", punch.modulus},
-                    {"S", punch.shear_strength},
-                    {"t", punch.thickness}},
-                   {"l", punch.diameter * (std::numbers::pi / 8.0 * std::sqrt(slenderness))},
-                   clearly_below(punch.diameter, k_stout_ratio * punch.thickness)
-                       ? "Outside its range: the diameter is under 1.1 times the thickness."
-                       : ""};
+    return free_working(punch, k_punch_free_length_card, 8.0);
+}
+
+base::Result<Working> punch_free_end_working(const FreePunch& punch) {
+    return free_working(punch, k_punch_free_end_card, 16.0);
 }
 
 base::Result<Working> bolt_hole_aisc_working(Length bolt) {

@@ -8,6 +8,7 @@
 //           sc = L t S / A                          card k_punch_stress_card
 //           t = sc A / (L S)                        card k_punch_thickest_card
 //           l = (pi d / 8) sqrt(E d / (S t))        card k_punch_free_length_card
+//           l = (pi d / 16) sqrt(E d / (S t))       card k_punch_free_end_card
 //           t = bolt + 1/8 in; or t = hole          cards k_bolt_hole_..._card
 //           stroke = t + g + e                      card k_punch_stroke_card
 //           x = k + Rd, or t + Rc                   card k_punch_heel_card
@@ -43,8 +44,10 @@ struct FreePunch {
     Stress shear_strength;
     Stress modulus;
 };
-/// Longest free punch point that does not buckle: a column held at one end.
+/// The textbook's length. It is Euler's column with both ends kept in place: a guided punch.
 [[nodiscard]] base::Result<Working> punch_free_length_working(const FreePunch& punch);
+/// The careful one: an end that nothing guides halves the length.
+[[nodiscard]] base::Result<Working> punch_free_end_working(const FreePunch& punch);
 
 /// Thickest metal that a bolt hole is punched in full size: AISC.
 [[nodiscard]] base::Result<Working> bolt_hole_aisc_working(Length bolt);

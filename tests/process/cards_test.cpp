@@ -10,7 +10,7 @@
 using namespace treadle;
 
 TEST_CASE("every card says what it is, where it holds and who says so") {
-    CHECK(process::cards().size() == 95);
+    CHECK(process::cards().size() == 96);
     std::set<std::string> ids;
     for (const base::FormulaCard* card : process::cards()) {
         CAPTURE(card->id);
@@ -72,6 +72,7 @@ TEST_CASE("ids stay as they are: printed sheets and answers carry them") {
         {&process::k_punch_stress_card, "punch-stress"},
         {&process::k_punch_thickest_card, "punch-thickest"},
         {&process::k_punch_free_length_card, "punch-free-length"},
+        {&process::k_punch_free_end_card, "punch-free-end"},
         {&process::k_bolt_hole_aisc_card, "bolt-hole-aisc"},
         {&process::k_bolt_hole_en_card, "bolt-hole-en"},
         {&process::k_punch_stroke_card, "punch-stroke"},

@@ -8,6 +8,7 @@
 
 #include <array>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -62,11 +63,14 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 3);
         check_rows(k_rows);
+        count_rows("published", 1, "bend.force");
+        count_rows("from-memory", 2, "bend.force");
     }
 
     TEST_CASE("Groover's factor stays below the careful one where the V is narrow") {
         // Known disagreement: at V = 7.8 t Oehler's 1 + 4 t/V is 1.51.
         CHECK(careful_kN(3.2, 44.5, 25, 450) > 1.1 * given_kN(3.2, 44.5, 25, 450, 1.33));
+        count_rows("disagreement", 1, "bend.force");
     }
 
     TEST_CASE("least-radius-plate reproduces ASTM A6 X4") {
@@ -103,6 +107,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 11);
         check_rows(k_rows);
+        count_rows("published", 11, "bend.least_radius");
     }
 
     TEST_CASE("least-radius-din reproduces DIN 6935") {
@@ -125,6 +130,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 12);
         check_rows(k_rows);
+        count_rows("published", 12, "bend.least_radius");
     }
 
     TEST_CASE("least-radius-aluminium reproduces the Aluminum Association's ratios") {
@@ -152,6 +158,8 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 8);
         check_rows(k_rows);
+        count_rows("published", 7, "bend.least_radius");
+        count_rows("from-memory", 1, "bend.least_radius");
     }
 
 } // TEST_SUITE

@@ -8,6 +8,7 @@
 
 #include <array>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -64,6 +65,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 21);
         check_rows(k_rows);
+        count_rows("from-memory", 21, "bend.deduction");
     }
 
     TEST_CASE("blank-length reproduces the Tabellenbuch's worked example") {
@@ -87,6 +89,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 3);
         check_rows(k_rows);
+        count_rows("published", 3, "bend.blank");
     }
 
     TEST_CASE("DIN's k reproduces the press-tool table of k over r/s") {
@@ -103,6 +106,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 6);
         check_rows(k_rows);
+        count_rows("published", 6, "bend.allowance");
     }
 
     TEST_CASE("bend-allowance-handbook reproduces straight stock of Machinery's Handbook") {
@@ -120,6 +124,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 4);
         check_rows(k_rows);
+        count_rows("from-memory", 4, "bend.allowance");
     }
 
     TEST_CASE("bend-allowance-given reproduces the FAA's and Groover's allowances") {
@@ -158,6 +163,10 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 6);
         check_rows(k_rows);
+        count_rows("published", 2, "bend.allowance");
+        count_rows("published", 1, "bend.setback");
+        count_rows("from-memory", 1, "bend.blank");
+        count_rows("from-memory", 2, "bend.allowance");
     }
 
     TEST_CASE("the shop-school straight line disagrees with DIN 6935") {
@@ -165,6 +174,7 @@ TEST_SUITE("published") {
         // says 7.31.
         CHECK(din_v(7, 3.18) == doctest::Approx(7.31).epsilon(0.001));
         CHECK(0.43 * 7 + 1.48 * 3.18 - din_v(7, 3.18) > 0.35);
+        count_rows("disagreement", 1, "bend.deduction");
     }
 
 } // TEST_SUITE

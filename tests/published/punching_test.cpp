@@ -8,6 +8,7 @@
 #include <array>
 #include <numbers>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -73,6 +74,8 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 9);
         check_rows(k_rows);
+        count_rows("published", 4, "punch.force");
+        count_rows("from-memory", 5, "punch.force");
     }
 
     TEST_CASE("punch-smallest reproduces textbook punch stresses") {
@@ -91,6 +94,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 2);
         check_rows(k_rows);
+        count_rows("published", 2, "punch.smallest");
     }
 
     TEST_CASE("punch-work with a die handbook's penetration") {
@@ -105,6 +109,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 1);
         check_rows(k_rows);
+        count_rows("from-memory", 1, "punch.force");
     }
 
     TEST_CASE("the die handbooks' stripping constant stays below ours") {
@@ -113,6 +118,7 @@ TEST_SUITE("published") {
         const auto ours =
             process::stripping_force(round_hole(inches(1.0), inches(0.25), ksi(50.0)));
         CHECK(us_tons_of(ours) > 2.0 * 1.374);
+        count_rows("disagreement", 1, "punch.stripping");
     }
 
     TEST_CASE("clearance of Groover's pairs") {
@@ -134,6 +140,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 2);
         check_rows(k_rows);
+        count_rows("from-memory", 2, "punch.clearance");
     }
 
 } // TEST_SUITE

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -41,6 +42,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 2);
         check_rows(k_rows);
+        count_rows("published", 2, "shear.bar");
     }
 
     TEST_CASE("shear-flat reproduces the straight-knife formula of the ASM Handbook") {
@@ -59,6 +61,7 @@ TEST_SUITE("published") {
         };
         CHECK(k_rows.size() == 2);
         check_rows(k_rows);
+        count_rows("from-memory", 2, "shear.flat");
     }
 
     TEST_CASE("shear-angle stands on the areas of the section tables") {
@@ -86,6 +89,7 @@ TEST_SUITE("published") {
             CHECK(ours <= row.area * 1.001);
             CHECK(ours * process::k_rolled_fillet_factor >= row.area);
         }
+        count_rows("from-memory", 3, "shear.angle");
     }
 
 } // TEST_SUITE

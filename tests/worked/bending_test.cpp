@@ -5,6 +5,7 @@
 
 #include <array>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -64,6 +65,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 7);
         check_rows(k_rows);
+        count_rows("worked", 7, "bend.force");
     }
 
     TEST_CASE("bend-opening, bend-radius, bend-least-leg and punch-travel") {
@@ -96,6 +98,10 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 10);
         check_rows(k_rows);
+        count_rows("worked", 4, "bend.opening");
+        count_rows("common-practice", 2, "bend.radius");
+        count_rows("worked", 2, "bend.least_leg");
+        count_rows("worked", 2, "bend.travel");
     }
 
     TEST_CASE("the shop's 0.70 V lies under the geometry, the leg asked for does not") {
@@ -103,6 +109,7 @@ TEST_SUITE("worked") {
         const double floor_in = 2.0 / (2.0 * std::sqrt(0.5));
         CHECK(0.70 * 2.0 < floor_in);
         CHECK(leg_in(2, 90) > floor_in);
+        count_rows("disagreement", 1, "bend.least_leg");
     }
 
     TEST_CASE("least-radius-practice and least-radius-austenitic") {
@@ -128,6 +135,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 7);
         check_rows(k_rows);
+        count_rows("common-practice", 7, "bend.least_radius");
     }
 
 } // TEST_SUITE

@@ -6,6 +6,7 @@
 
 #include <array>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -71,6 +72,7 @@ TEST_SUITE("worked") {
             }
         }
         CHECK(rows == 70);
+        count_rows("worked", 70, "bend.deduction");
     }
 
     TEST_CASE("bend-deduction-din in its three branches") {
@@ -89,6 +91,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 11);
         check_rows(k_rows);
+        count_rows("worked", 11, "bend.deduction");
     }
 
     TEST_CASE("bend-allowance-din, bend-allowance-given, bend-deduction and bend-setback") {
@@ -115,6 +118,9 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 10);
         check_rows(k_rows);
+        count_rows("worked", 4, "bend.allowance");
+        count_rows("worked", 3, "bend.setback");
+        count_rows("worked", 3, "bend.deduction");
     }
 
     TEST_CASE("bend-setback-apex: a K table keeps to the apex at every angle") {
@@ -134,6 +140,8 @@ TEST_SUITE("worked") {
         check_rows(k_rows);
         CHECK_FALSE(
             process::bend_figures({millimetres(3), millimetres(4.5), degrees(176)}, rule).ok());
+        count_rows("worked", 1, "bend.setback");
+        count_rows("worked", 1, "bend.deduction");
     }
 
     TEST_CASE("blank-length of a U, with bend lines and leg origins") {
@@ -159,6 +167,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 5);
         check_rows(k_rows);
+        count_rows("worked", 5, "bend.blank");
     }
 
     TEST_CASE("the rules of the neutral line spread over half a millimetre at r = t = 3 mm") {
@@ -175,6 +184,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 4);
         check_rows(k_rows);
+        count_rows("disagreement", 4, "bend.deduction");
     }
 
 } // TEST_SUITE

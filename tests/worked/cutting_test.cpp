@@ -8,6 +8,7 @@
 
 #include <array>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -94,6 +95,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 15);
         check_rows(k_rows);
+        count_rows("worked", 15, "punch.force");
     }
 
     TEST_CASE("punch-largest, punch-smallest and punch-stripping") {
@@ -122,6 +124,9 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 5);
         check_rows(k_rows);
+        count_rows("worked", 1, "punch.largest");
+        count_rows("worked", 3, "punch.smallest");
+        count_rows("worked", 1, "punch.stripping");
     }
 
     TEST_CASE("die-clearance by the fixed steps") {
@@ -144,6 +149,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 6);
         check_rows(k_rows);
+        count_rows("common-practice", 6, "punch.die");
     }
 
     TEST_CASE("shear-flat, shear-bar and shear-angle") {
@@ -192,6 +198,9 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 10);
         check_rows(k_rows);
+        count_rows("worked", 4, "shear.flat");
+        count_rows("worked", 2, "shear.bar");
+        count_rows("worked", 4, "shear.angle");
     }
 
     TEST_CASE("mitre-factor lengthens cuts") {
@@ -208,6 +217,7 @@ TEST_SUITE("worked") {
         };
         CHECK(k_rows.size() == 5);
         check_rows(k_rows);
+        count_rows("worked", 5, "shear.mitre");
     }
 
     TEST_CASE("notch-force and notch-bites") {
@@ -255,6 +265,8 @@ TEST_SUITE("worked") {
         CHECK(bites(inches(6.0), inches(2.0), inches(0.25)) == 4);
         CHECK(bites(inches(6.0), inches(2.0), {}) == 3);
         CHECK(bites(millimetres(100), millimetres(32), millimetres(6)) == 4);
+        count_rows("worked", 7, "notch.force");
+        count_rows("worked", 3, "notch.bites");
     }
 
 } // TEST_SUITE

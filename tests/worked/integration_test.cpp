@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "evidence_rows.h"
 #include "published/rows.h"
 
 using namespace treadle;
@@ -75,6 +76,9 @@ TEST_SUITE("worked") {
             }
         }
         CHECK(rows == 72);
+        test::count_rows("cross-check", 72, "bend.allowance");
+        test::count_rows("cross-check", 72, "bend.setback");
+        test::count_rows("cross-check", 72, "bend.deduction");
     }
 
 } // TEST_SUITE

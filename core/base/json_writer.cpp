@@ -9,26 +9,37 @@ namespace treadle::base {
 
 namespace {
 
-void append_quoted(std::string& out, std::string_view value) {
+bool is_plain(char c) { return static_cast<unsigned char>(c) >= 0x20 && c != '"' && c != '\\'; }
+
+void append_escaped(std::string& out, char c) {
     constexpr std::string_view k_hex = "0123456789abcdef";
-    out += '"';
-    for (const char c : value) {
-        const auto code = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\') {
-            out += '\\';
-            out += c;
-        } else if (c == '\n') {
-            out += "\\n";
-        } else if (c == '\t') {
-            out += "\\t";
-        } else if (code < 0x20) {
-            out += "\\u00";
-            out += k_hex[code >> 4U];
-            out += k_hex[code & 0xFU];
-        } else {
-            out += c;
-        }
+    const auto code = static_cast<unsigned char>(c);
+    if (c == '"' || c == '\\') {
+        out += '\\';
+        out += c;
+    } else if (c == '\n') {
+        out += "\\n";
+    } else if (c == '\t') {
+        out += "\\t";
+    } else {
+        out += "\\u00";
+        out += k_hex[code >> 4U];
+        out += k_hex[code & 0xFU];
     }
+}
+
+/// Nearly all text is plain: whole stretches of it go over at once.
+void append_quoted(std::string& out, std::string_view value) {
+    out += '"';
+    std::size_t from = 0;
+    for (std::size_t at = 0; at < value.size(); ++at) {
+        if (is_plain(value[at]))
+            continue;
+        out += value.substr(from, at - from);
+        append_escaped(out, value[at]);
+        from = at + 1;
+    }
+    out += value.substr(from);
     out += '"';
 }
 

@@ -96,6 +96,37 @@ std::string place_point(double scaled, int decimals, bool negative) {
     return out;
 }
 
+/// Fewest digits that read back, tried one after the other.
+std::string shortest_by_trial(double value, int fewest) {
+    std::array<char, 40> buffer{};
+    for (int digits = fewest; digits <= 17; ++digits) {
+        std::snprintf(buffer.data(), buffer.size(), "%.*g", digits, value);
+        if (std::strtod(buffer.data(), nullptr) == value)
+            break;
+    }
+    return buffer.data();
+}
+
+/// The same, soonest for what comes out of a formula: most of that needs 17 digits, and when 16 do
+/// not read back 15 do not either. Powers of two are left out of this: they have a nearer neighbour
+/// on one side, so that a coarser number may read back where a finer one does not.
+std::string shortest_digits(double value) {
+    int exponent = 0;
+    if (std::fabs(value) < std::numeric_limits<double>::min())
+        return shortest_by_trial(value, 1); // fewer than 15 digits can be enough
+    if (std::fabs(std::frexp(value, &exponent)) == 0.5)
+        return shortest_by_trial(value, 15);
+    std::array<char, 40> sixteen{};
+    std::snprintf(sixteen.data(), sixteen.size(), "%.16g", value);
+    if (std::strtod(sixteen.data(), nullptr) != value) {
+        std::snprintf(sixteen.data(), sixteen.size(), "%.17g", value);
+        return sixteen.data();
+    }
+    std::array<char, 40> fifteen{};
+    std::snprintf(fifteen.data(), fifteen.size(), "%.15g", value);
+    return std::strtod(fifteen.data(), nullptr) == value ? fifteen.data() : sixteen.data();
+}
+
 /// Length of the well-formed UTF-8 character at `at`, or 0.
 std::size_t character_length(std::string_view text, std::size_t at) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
@@ -154,15 +185,7 @@ std::string write_number(double value) {
                 return place_point(scaled, decimals, std::signbit(value));
         }
     }
-    // Below the smallest normal number fewer than 15 digits can be enough.
-    const int fewest = size < std::numeric_limits<double>::min() ? 1 : 15;
-    std::array<char, 40> buffer{};
-    for (int digits = fewest; digits <= 17; ++digits) {
-        std::snprintf(buffer.data(), buffer.size(), "%.*g", digits, value);
-        if (std::strtod(buffer.data(), nullptr) == value)
-            break;
-    }
-    return buffer.data();
+    return shortest_digits(value);
 }
 
 std::string write_fixed(double value, int decimals) {

@@ -173,6 +173,14 @@ std::string refusal_json(const base::Refusal& refusal) {
     return json.take();
 }
 
+std::string request_json(std::string_view name, const Input& in) {
+    JsonWriter json;
+    json.begin_object().field("calc", name);
+    input_json(json.key("in"), in);
+    json.end_object();
+    return json.take();
+}
+
 std::string list_json() {
     JsonWriter json(2);
     json.begin_array();

@@ -5,6 +5,7 @@
 
 #include "base/result.h"
 #include "calc/calculation.h"
+#include "calc/value.h"
 
 #include <string>
 #include <string_view>
@@ -15,6 +16,8 @@ namespace treadle::calc {
 [[nodiscard]] std::string answer_json(std::string_view name, const Answer& answer);
 /// One line: {"error":{"field":…,"reason":…}}, with "detail" when there is one.
 [[nodiscard]] std::string refusal_json(const base::Refusal& refusal);
+/// The line that asks for it: {"calc":…,"in":{…}}
+[[nodiscard]] std::string request_json(std::string_view name, const Input& in);
 /// Every calculation with inputs, units, outputs and sources.
 [[nodiscard]] std::string list_json();
 

@@ -81,35 +81,43 @@ LongPoint closed_long_point(const Cut& c) {
     return {k_pi, (c.run - c.branch * c.cosine) / c.sine};
 }
 
-/// With an offset by a fine sweep, then by thirds round the best place; never over the stations.
-LongPoint swept_long_point(const Cut& c) {
-    constexpr int k_steps = 3600;
+/// Where `of` is least: by a sweep, then by thirds round the best place. The reach has one bump a
+/// turn or two, each many steps wide, so that none hides between two stations.
+template <class Function>
+double least_place(Function of) {
+    constexpr int k_steps = 720;
     constexpr double k_step = 2.0 * k_pi / k_steps;
     int best = 0;
-    for (int i = 1; i < k_steps; ++i)
-        if (reach(c, i * k_step) < reach(c, best * k_step))
+    double least = of(0.0);
+    for (int i = 1; i < k_steps; ++i) {
+        const double here = of(i * k_step);
+        if (here < least) {
             best = i;
+            least = here;
+        }
+    }
     double low = (best - 1) * k_step;
     double high = (best + 1) * k_step;
     for (int i = 0; i < 100; ++i) {
         const double third = (high - low) / 3.0;
-        if (reach(c, low + third) < reach(c, high - third))
+        if (of(low + third) < of(high - third))
             high -= third;
         else
             low += third;
     }
-    const double at = (low + high) / 2.0;
+    const double found = (low + high) / 2.0;
+    return of(found) < least ? found : best * k_step;
+}
+
+LongPoint swept_long_point(const Cut& c) {
+    const double at = least_place([&](double p) { return reach(c, p); });
     return {at < 0.0 ? at + 2.0 * k_pi : at, reach(c, at)};
 }
 
 double deepest_reach(const Cut& c) {
     if (c.offset == 0.0)
         return reach(c, 0.0); // the acute crown: both terms of w are largest there
-    constexpr int k_steps = 36000;
-    double most = reach(c, 0.0);
-    for (int i = 1; i < k_steps; ++i)
-        most = std::fmax(most, reach(c, 2.0 * k_pi * i / k_steps));
-    return most;
+    return reach(c, least_place([&](double p) { return -reach(c, p); }));
 }
 
 quantity::Fault joint_fault(const SaddleJoint& joint) {

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <cstdint>
+#include <cstdio>
 #include <cstdlib>
 #include <cstring>
 #include <random>
@@ -148,4 +149,42 @@ TEST_CASE("clean text is well-formed UTF-8 without control characters") {
         CHECK_FALSE(is_clean_text(text));
     }
     CHECK_FALSE(is_clean_text(std::string_view("a\0b", 3)));
+}
+
+TEST_CASE("no fewer digits would read back, whatever the number") {
+    // Held against the plain way: 15, 16, 17 digits one after the other.
+    const auto by_trial = [](double value) {
+        char text[40];
+        for (int digits = 15; digits <= 17; ++digits) {
+            std::snprintf(text, sizeof text, "%.*g", digits, value);
+            if (std::strtod(text, nullptr) == value)
+                break;
+        }
+        return std::string(text);
+    };
+    std::uint64_t state = 20261125; // fixed seed: the same numbers in every run
+    const auto next = [&] {
+        state ^= state << 13U;
+        state ^= state >> 7U;
+        state ^= state << 17U;
+        return state;
+    };
+    int tried = 0;
+    for (int i = 0; i < 200'000; ++i) {
+        // Below 1e-4 or over 1e15, where no decimals are counted out before.
+        double value = std::ldexp(static_cast<double>(next() >> 11U), -53);
+        value = std::ldexp(value, static_cast<int>(next() % 600U) - 300);
+        if (value >= 1e-4 && value < 1e15)
+            value *= 1e-25;
+        REQUIRE(write_number(value) == by_trial(value));
+        ++tried;
+    }
+    for (int exponent = -1000; exponent < 1000; ++exponent) {
+        const double power = std::ldexp(1.0, exponent);
+        if (power < 1e-4 || power > 1e15)
+            CHECK(write_number(power) == by_trial(power));
+        CHECK(read_number(write_number(power)) == power);
+        ++tried;
+    }
+    CHECK(tried == 202'000);
 }

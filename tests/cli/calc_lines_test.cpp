@@ -1,11 +1,18 @@
 // Lines in, lines out, in whatever pieces they come: calc_lines.cpp.
 
 #include "archive/archive.h"
+#include "calc/answer_json.h"
+#include "calc/calculation.h"
+#include "calc/valid_input.h"
 #include "cli/calc_lines.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <numeric>
+#include <random>
+#include <string>
+#include <vector>
 
 using namespace treadle;
 
@@ -65,4 +72,34 @@ TEST_CASE("a line without end is refused once, and the next one is answered") {
     CHECK(lines_of(out) == 2);
     CHECK(out.find("too long") != std::string::npos);
     CHECK(out.find(R"({"calc":"punch.force")") != std::string::npos);
+}
+
+TEST_CASE("the answer to a line never depends on the lines before it") {
+    // Every calculation with its examples, good and spoilt, in one order and shuffled.
+    const calc::Tables tables{catalog().grades, catalog().sections};
+    std::vector<std::string> asked;
+    for (const calc::Calculation* calculation : calc::all()) {
+        for (const calc::InputSpec& spec : calculation->inputs) {
+            auto in = test::valid_input(*calculation, spec.name, tables);
+            if (!in)
+                continue;
+            asked.push_back(calc::request_json(calculation->name, calc::Input(*in)) + "\n");
+            in->front().second = calc::Input("-1 in");
+            asked.push_back(calc::request_json(calculation->name, calc::Input(*in)) + "\n");
+        }
+    }
+    REQUIRE(asked.size() > 100);
+    std::vector<std::string> alone;
+    for (const std::string& line : asked)
+        alone.push_back(cli::CalcLines(catalog()).take(line));
+
+    std::vector<std::size_t> order(asked.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::mt19937 shuffle(20261125); // fixed seed: the same orders in every run
+    for (int round = 0; round < 3; ++round) {
+        std::shuffle(order.begin(), order.end(), shuffle);
+        cli::CalcLines lines(catalog());
+        for (const std::size_t place : order)
+            REQUIRE(lines.take(asked[place]) == alone[place]);
+    }
 }

@@ -30,7 +30,7 @@ constexpr OutputSpec k_hole_outputs[] = {
     {"length", "mm", "of a slot; the width for a round hole"},
 };
 constexpr const base::FormulaCard* k_hole_cards[] = {&layout::k_bolt_hole_card,
-                                                     &layout::k_bolt_hole_en_card};
+                                                     &layout::k_bolt_hole_normal_en_card};
 
 Result<Answer> answer_hole(Reader& in) {
     const auto bolt = in.bolt("bolt");

@@ -105,11 +105,13 @@ const char* edition_words(HoleEdition edition) {
 }
 
 /// Smallest diameter whose standard hole is not below `hole`, in the system's own units.
-double next_up(std::span<const HoleRow> rows, double rule_from, double more, double hole) {
+/// Above the rows, sizes come in `steps` to the unit.
+double
+next_up(std::span<const HoleRow> rows, double rule_from, double more, double steps, double hole) {
     for (const HoleRow& row : rows)
         if (row.standard > hole - 1e-6)
             return row.bolt;
-    const double above = hole - more;
+    const double above = std::ceil((hole - more) * steps - 1e-6) / steps;
     return above > rule_from ? above : rule_from;
 }
 
@@ -125,14 +127,14 @@ const base::FormulaCard k_bolt_hole_card{
     "aisc-360-16",
     Evidence::published,
     ""};
-const base::FormulaCard k_bolt_hole_en_card{"bolt-hole-en",
-                                            "Normal round hole for a bolt",
-                                            "w = d + 1 to M14, d + 2 to M24, d + 3 above",
-                                            k_hole_symbols,
-                                            "normal round holes of metric bolts",
-                                            "en-1090-2",
-                                            Evidence::from_memory,
-                                            ""};
+const base::FormulaCard k_bolt_hole_normal_en_card{"bolt-hole-normal-en",
+                                                   "Normal round hole for a bolt",
+                                                   "w = d + 1 to M14, d + 2 to M24, d + 3 above",
+                                                   k_hole_symbols,
+                                                   "normal round holes of metric bolts",
+                                                   "en-1090-2",
+                                                   Evidence::from_memory,
+                                                   ""};
 
 base::Result<Bolt> parse_bolt(std::string_view text, std::string_view field) {
     text = base::trim(text);
@@ -203,11 +205,11 @@ base::Result<Working> bolt_hole_working(const Bolt& bolt, HoleKind kind, HoleEdi
     const auto hole = bolt_hole(bolt, kind, edition);
     if (!hole.ok())
         return hole.refusal();
-    return Working{edition == HoleEdition::en_1090 ? &k_bolt_hole_en_card : &k_bolt_hole_card,
-                   {{"d", bolt.diameter}, {"l", hole->length}},
-                   {"w", hole->width},
-                   std::string(edition_words(edition)) + " Kind of hole: " + hole_kind_word(kind) +
-                       "."};
+    return Working{
+        edition == HoleEdition::en_1090 ? &k_bolt_hole_normal_en_card : &k_bolt_hole_card,
+        {{"d", bolt.diameter}, {"l", hole->length}},
+        {"w", hole->width},
+        std::string(edition_words(edition)) + " Kind of hole: " + hole_kind_word(kind) + "."};
 }
 
 base::Result<HoleKind> slot_kind(const Bolt& bolt, Length slot_length) {
@@ -229,10 +231,10 @@ base::Result<Bolt> bolt_of_hole(Length hole) {
     if (const auto fault = quantity::size_fault(hole, "hole"))
         return *fault;
     const Bolt inch{BoltSystem::inch,
-                    inches(next_up(k_inch_rows, k_inch_rule_from, 0.125, to_inches(hole)))};
+                    inches(next_up(k_inch_rows, k_inch_rule_from, 0.125, 8.0, to_inches(hole)))};
     const Bolt metric{
         BoltSystem::metric,
-        millimetres(next_up(k_metric_rows, k_metric_rule_from, 3.0, to_millimetres(hole)))};
+        millimetres(next_up(k_metric_rows, k_metric_rule_from, 3.0, 1.0, to_millimetres(hole)))};
     if (hole > inches(k_largest_in + 0.125))
         return base::Refusal{"hole", "This is no hole for a bolt.", "up to 4-1/8 in"};
     for (const Bolt& bolt : {inch, metric})

@@ -1,7 +1,8 @@
 // Bolts by size, and the largest nominal holes they may have.
 //
 // Formula   AISC 360 table J3.3 (inch) and J3.3M, the last row by formula   card bolt-hole
-//           EN 1090-2: d + 1 to M14, + 2 to M24, + 3 above                  card bolt-hole-en
+//           EN 1090-2: d + 1 to M14, + 2 to M24, + 3 above                  card
+//           bolt-hole-normal-en
 // Editions  360-16 unless named; 360-10 has 1/16 in less on standard holes and slot widths from
 //           1 in up (from memory); M12 is in 360-22 alone (from memory)
 // Valid     1/2 to 4 in in steps of 1/8; M12 to M100; EN 1090-2 round holes of metric bolts only

@@ -11,7 +11,7 @@ constexpr const base::FormulaCard* k_cards[] = {
     &k_gauge_aluminium_card,
     &k_gauge_tube_card,
     &k_bolt_hole_card,
-    &k_bolt_hole_en_card,
+    &k_bolt_hole_normal_en_card,
     &k_edge_least_card,
     &k_edge_least_sheared_card,
     &k_edge_slot_addition_card,

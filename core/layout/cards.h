@@ -16,7 +16,7 @@ extern const base::FormulaCard k_gauge_stainless_card;
 extern const base::FormulaCard k_gauge_aluminium_card;
 extern const base::FormulaCard k_gauge_tube_card;
 extern const base::FormulaCard k_bolt_hole_card;
-extern const base::FormulaCard k_bolt_hole_en_card;
+extern const base::FormulaCard k_bolt_hole_normal_en_card;
 extern const base::FormulaCard k_edge_least_card;
 extern const base::FormulaCard k_edge_least_sheared_card;
 extern const base::FormulaCard k_edge_slot_addition_card;

@@ -25,10 +25,10 @@ enum class SlotAxis { square, parallel };
 
 struct EdgeQuestion {
     Bolt bolt;
-    Length hole; ///< for EN 1993 alone: the hole's width
+    Length hole{}; ///< for EN 1993 alone: the hole's width
     HoleKind kind = HoleKind::standard;
     SlotAxis axis = SlotAxis::square;
-    Length slot_length; ///< zero: as long as the kind allows
+    Length slot_length{}; ///< zero: as long as the kind allows
     EdgeKind edge = EdgeKind::sheared;
     EdgeRule rule = EdgeRule::careful;
 };

@@ -47,7 +47,7 @@ base::Result<RunningPlaces> running_places(const RunningQuestion& q) {
                                         place_fault(q.step, "step")}))
         return *fault;
     const Length between = q.length - q.first - q.last;
-    if (!(between > Length{}))
+    if (!(between > q.length * 1e-9))
         return base::Refusal{
             q.first >= q.length ? "first" : "last", "The ends leave no length between.", ""};
     RunningPlaces out;

@@ -31,10 +31,10 @@ enum class SaddleEdge { outside, bore };
 
 struct SaddleJoint {
     Length branch_od;
-    Length branch_wall; ///< for the bore alone
+    Length branch_wall{}; ///< for the bore alone
     Length run_od;
     Angle angle = degrees(90.0); ///< between the axes, the acute one
-    Length offset;               ///< between the axes
+    Length offset{};             ///< between the axes
     SaddleEdge edge = SaddleEdge::outside;
 };
 struct SaddleShape {

@@ -49,7 +49,7 @@ base::Result<Length> usable_length(const Bar& bar) {
                                         place_fault(bar.trim_end, "trim_end")}))
         return *fault;
     const Length usable = bar.length - bar.trim_start - bar.trim_end;
-    if (!(usable > Length{}))
+    if (!(usable > bar.length * 1e-9))
         return base::Refusal{bar.trim_start >= bar.length ? "trim_start" : "trim_end",
                              "The trims leave nothing of the bar.",
                              ""};

@@ -69,7 +69,7 @@ TEST_CASE("bolt-hole: hole.for_bolt reproduces J3.3 and J3.3M") {
     check_and_count(k_rows);
 }
 
-TEST_CASE("bolt-hole, bolt-hole-en: rows from memory and by the last row's formula") {
+TEST_CASE("bolt-hole, bolt-hole-normal-en: rows from memory and by the last row's formula") {
     const auto row = [](const char* where, double ours, double expected) {
         return AskedRow{k_memory, k_hole, where, ours, expected, k_exact};
     };

@@ -169,6 +169,15 @@ std::string bare_word(std::string_view text) {
     return base::to_lower_ascii(out);
 }
 
+/// Rows that begin with another letter are passed over before their word is made bare: the
+/// catalogue is long, and it is asked for each line of a calculation.
+bool may_begin_alike(std::string_view text, std::string_view bare) {
+    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
+    return !text.empty() &&
+           (text.front() == ' ' || static_cast<unsigned char>(text.front()) >= 0x80 ||
+            (lower(text.front()) == bare.front() && text.size() >= bare.size()));
+}
+
 } // namespace
 
 const char* shape_word(Shape shape) {
@@ -343,7 +352,8 @@ const CatalogSection* SectionTable::find(std::string_view designation) const {
     if (wanted.empty())
         return nullptr;
     for (const CatalogSection& row : rows) {
-        if (bare_word(row.section.designation) == wanted)
+        const std::string& word = row.section.designation;
+        if (may_begin_alike(word, wanted) && bare_word(word) == wanted)
             return &row;
     }
     return nullptr;

@@ -11,6 +11,7 @@
 #include <iterator>
 #include <string>
 
+#include "evidence_rows.h"
 #include "published_sections/printed.h"
 
 using namespace treadle;
@@ -130,6 +131,8 @@ TEST_SUITE("published") {
             seen += row.read == Read::seen ? 1 : 0;
         }
         CHECK(seen == 38);
+        test::count_rows("published", 38, "section.weight");
+        test::count_rows("from-memory", 9, "section.weight");
     }
 
     TEST_CASE("angle masses reproduce EN 10056-1 (from memory)") {
@@ -144,6 +147,7 @@ TEST_SUITE("published") {
             CAPTURE(over);
             CHECK(std::abs(over) <= 0.0035);
         }
+        test::count_rows("from-memory", 23, "section.weight");
     }
 
 } // TEST_SUITE

@@ -7,6 +7,7 @@
 #include <iterator>
 #include <string>
 
+#include "evidence_rows.h"
 #include "published_sections/printed.h"
 
 using namespace treadle;
@@ -63,6 +64,7 @@ TEST_SUITE("worked") {
             const double ours = pounds_per_foot_of(bar(row, inches(1)));
             CHECK(std::abs(over_print(ours, row.worked)) <= 0.005);
         }
+        test::count_rows("worked", 9, "section.weight");
     }
 
     TEST_CASE("bar and plate masses in kilograms per metre") {
@@ -72,6 +74,7 @@ TEST_SUITE("worked") {
             const double ours = kilograms_per_metre_of(bar(row, millimetres(1)));
             CHECK(std::abs(over_print(ours, row.worked)) <= 0.005);
         }
+        test::count_rows("worked", 5, "section.weight");
     }
 
     // 0.5 x 10 x 12 in3 at 490/1728 lb/in3 is 17.014 lb.
@@ -79,6 +82,7 @@ TEST_SUITE("worked") {
         const Section plate = bar({"", Shape::plate, 10, 0.5, 0}, inches(1));
         const Mass mass = mass_per_length(plate, k_inch_steel) * inches(12);
         CHECK(std::abs(quantity::to_pounds(mass) - 17.014) <= 0.0005);
+        test::count_rows("worked", 1, "section.weight");
     }
 
 } // TEST_SUITE

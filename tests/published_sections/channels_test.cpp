@@ -10,6 +10,7 @@
 #include <iterator>
 #include <string>
 
+#include "evidence_rows.h"
 #include "published_sections/printed.h"
 
 using namespace treadle;
@@ -81,6 +82,7 @@ TEST_SUITE("published") {
             const double ours = pounds_per_foot_of(channel(row, inches(1)));
             CHECK(std::abs(over_print(ours, row.printed)) <= k_tolerance);
         }
+        test::count_rows("published", 14, "section.weight");
     }
 
     TEST_CASE("C3X3.5 still disagrees with its own name") {
@@ -91,6 +93,7 @@ TEST_SUITE("published") {
             CHECK(over > k_tolerance);
             CHECK(over < 0.05);
         }
+        test::count_rows("disagreement", 1, "section.weight");
     }
 
     TEST_CASE("channel masses reproduce DIN 1026-1 (from memory)") {
@@ -100,6 +103,7 @@ TEST_SUITE("published") {
             const double ours = kilograms_per_metre_of(channel(row, millimetres(1)));
             CHECK(std::abs(over_print(ours, row.printed)) <= k_tolerance);
         }
+        test::count_rows("from-memory", 5, "section.weight");
     }
 
 } // TEST_SUITE

@@ -9,6 +9,7 @@
 #include <iterator>
 #include <string>
 
+#include "evidence_rows.h"
 #include "published_sections/printed.h"
 
 using namespace treadle;
@@ -90,6 +91,7 @@ TEST_SUITE("published") {
             const double ours = pounds_per_foot_of(pipe(row, inches(1)));
             CHECK(std::abs(over_print(ours, row.printed)) <= 0.01);
         }
+        test::count_rows("published", 18, "section.weight");
     }
 
     TEST_CASE("pipe masses reproduce the metric tab of the AISC Shapes Database v15.0") {
@@ -99,6 +101,7 @@ TEST_SUITE("published") {
             const double ours = kilograms_per_metre_of(pipe(row, inches(1)));
             CHECK(std::abs(over_print(ours, row.printed)) <= 0.005);
         }
+        test::count_rows("published", 7, "section.weight");
     }
 
     TEST_CASE("DN15 STD still disagrees with its metric print") {
@@ -109,6 +112,7 @@ TEST_SUITE("published") {
             CHECK(over > 0.005);
             CHECK(over < 0.01);
         }
+        test::count_rows("disagreement", 1, "section.weight");
     }
 
     TEST_CASE("tube masses reproduce EN 10220 (from memory)") {
@@ -118,6 +122,7 @@ TEST_SUITE("published") {
             const double ours = kilograms_per_metre_of(pipe(row, millimetres(1)));
             CHECK(std::abs(over_print(ours, row.printed)) <= 0.01);
         }
+        test::count_rows("from-memory", 6, "section.weight");
     }
 
 } // TEST_SUITE

@@ -10,6 +10,7 @@
 #include <iterator>
 #include <string>
 
+#include "evidence_rows.h"
 #include "published_sections/printed.h"
 
 using namespace treadle;
@@ -98,6 +99,7 @@ TEST_SUITE("published") {
                 quantity::to_square_inches(area(tube(side, side, design, 2.0 * design)));
             CHECK(std::abs(over_print(metal, row.printed_area_in2)) <= 0.01);
         }
+        test::count_rows("published", 13, "section.weight");
     }
 
     TEST_CASE("light tube weights reproduce mechanical tube tables (from memory)") {
@@ -108,6 +110,7 @@ TEST_SUITE("published") {
                 tube(inches(row.width), inches(row.height), inches(row.wall), Length{});
             CHECK(std::abs(over_print(pounds_per_foot_of(section), row.printed)) <= 0.005);
         }
+        test::count_rows("from-memory", 10, "section.weight");
     }
 
     TEST_CASE("rectangular tube masses reproduce EN 10219-2") {
@@ -119,6 +122,7 @@ TEST_SUITE("published") {
                 tube(millimetres(row.width), millimetres(row.height), wall, 2.0 * wall);
             CHECK(std::abs(over_print(kilograms_per_metre_of(section), row.printed)) <= 0.01);
         }
+        test::count_rows("published", 3, "section.weight");
     }
 
 } // TEST_SUITE

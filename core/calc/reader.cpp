@@ -43,7 +43,7 @@ Reader::Reader(const Input::Object& in, std::span<const InputSpec> specs, const 
     for (std::size_t i = 0; i < in.size(); ++i) {
         const std::string& name = in[i].first;
         if (!is_known(specs, name))
-            refuse({name, "This calculation has no such input.", ""});
+            refuse({name.empty() ? "in" : name, "This calculation has no such input.", ""});
         for (std::size_t j = 0; j < i && !failed(); ++j)
             if (in[j].first == name)
                 refuse({name, "This input is given twice.", ""});

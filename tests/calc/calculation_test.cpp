@@ -39,6 +39,7 @@ TEST_CASE("a material counts with its strongest metal, and says so") {
 
 TEST_CASE("unknown calculations and inputs that are no object") {
     CHECK(field_of(ask("punch.everything", {})) == "calc");
+    CHECK(field_of(ask("punch.die", {{"", "1 in"}})) == "in"); // a field nobody could read
     const auto tables = test::tables();
     CHECK(calc::run("punch.die", Input("1 in"), tables.view()).refusal().field == "in");
 }

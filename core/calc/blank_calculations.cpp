@@ -143,7 +143,10 @@ constexpr InputSpec k_blank_inputs[] = {
     {"method", InputKind::word, false, "din6935 when neither is given", k_methods},
     {"legs_to", InputKind::word, false, "over 90 degrees: apex with k, else tangent", k_leg_ends},
 };
-constexpr OutputSpec k_blank_outputs[] = {{"blank", "mm", "flat length, not rounded"}};
+constexpr OutputSpec k_blank_outputs[] = {
+    {"blank", "mm", "flat length, not rounded"},
+    {"bend_lines", "mm", "middle of each bend on the flat, from the starting end"},
+};
 constexpr const base::FormulaCard* k_blank_cards[] = {&process::k_blank_length_card,
                                                       &process::k_bend_deduction_din_card,
                                                       &process::k_bend_deduction_card};
@@ -161,8 +164,11 @@ Result<Answer> answer_blank(Reader& in) {
     check.length(thickness, "thickness");
     if (check.failed())
         return check.refusal();
+    const auto blank = process::blank_length(part, how);
+    if (!blank.ok())
+        return blank.refusal();
     AnswerBuilder answer;
-    answer.add("blank", process::blank_working(part, how));
+    answer.add("blank", process::blank_working(part, how)).list("bend_lines", blank->bend_lines);
     for (const process::SharpBend& bend : part.bends)
         answer.show(process::deduction_working(bend, how));
     return answer.finish();

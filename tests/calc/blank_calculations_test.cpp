@@ -40,3 +40,21 @@ TEST_CASE("allowance, deduction and setback answer with the same four figures") 
         CHECK(figure(answer, "k") == 0.42);
     }
 }
+
+TEST_CASE("bend lines lie in the middle of their bends, from the starting end") {
+    // U 50, 100, 50, s 4, r 6: v 8.257; 50 - v / 2 and 150 - 1.5 v.
+    const auto answer =
+        ask("bend.blank",
+            {{"thickness", "4 mm"},
+             {"legs", calc::Input::List{"50 mm", "100 mm", "50 mm"}},
+             {"bends",
+              calc::Input::List{calc::Input::Object{{"angle", "90"}, {"radius", "6 mm"}},
+                                calc::Input::Object{{"angle", "90"}, {"radius", "6 mm"}}}}});
+    REQUIRE(answer.ok());
+    REQUIRE(answer->figures.size() == 2);
+    REQUIRE(answer->figures[1].list.has_value());
+    const std::vector<Length>& lines = *answer->figures[1].list;
+    REQUIRE(lines.size() == 2);
+    CHECK(quantity::to_millimetres(lines[0]) == doctest::Approx(45.872).epsilon(1e-5));
+    CHECK(quantity::to_millimetres(lines[1]) == doctest::Approx(137.615).epsilon(1e-5));
+}

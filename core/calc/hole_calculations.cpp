@@ -22,7 +22,7 @@ constexpr const char* k_kinds = "standard|oversize|short slot|long slot";
 
 constexpr InputSpec k_hole_inputs[] = {
     {"bolt", InputKind::bolt, true, "inch diameter, or M and a number", "", "3/4 in"},
-    {"kind", InputKind::word, true, "of hole", k_kinds},
+    {"kind", InputKind::word, false, "of hole; standard when not given", k_kinds},
     {"edition", InputKind::word, false, "360-16 when not given", "360-16|360-22|360-10|en-1090"},
 };
 constexpr OutputSpec k_hole_outputs[] = {
@@ -50,7 +50,7 @@ Result<Answer> answer_hole(Reader& in) {
 constexpr InputSpec k_edge_inputs[] = {
     {"bolt", InputKind::bolt, false, "inch diameter, or M and a number", "", "3/4 in"},
     {"hole", InputKind::length, false, "round hole, in place of bolt", "", "13/16 in"},
-    {"edge", InputKind::word, true, "rolled stands for sawn and flame cut too", "sheared|rolled"},
+    {"edge", InputKind::word, false, "sheared when not given", "sheared|rolled|sawn|flame-cut"},
     {"rule", InputKind::word, false, "careful when not given", "careful|360-16|en-1993"},
     {"kind", InputKind::word, false, "of hole; standard when not given", k_kinds},
     {"slot_axis", InputKind::word, false, "to the edge; square if not given", "square|parallel"},
@@ -100,7 +100,8 @@ Result<layout::EdgeQuestion> read_edge(Reader& in) {
     const auto bolt = bolt_or_hole(in);
     q.kind = word_or_first<HoleKind>(in, "kind");
     q.axis = word_or_first<layout::SlotAxis>(in, "slot_axis");
-    q.edge = word_or_first<layout::EdgeKind>(in, "edge");
+    // Only the sheared edge had a column of its own.
+    q.edge = in.choice("edge") > 0 ? layout::EdgeKind::rolled : layout::EdgeKind::sheared;
     q.rule = word_or_first<layout::EdgeRule>(in, "rule");
     q.slot_length = size_given(in, "slot_length");
     q.hole = in.length("hole");

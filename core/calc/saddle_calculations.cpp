@@ -73,11 +73,11 @@ Result<Answer> answer_template(Reader& in) {
     if (!made.ok())
         return made.refusal();
     return AnswerBuilder()
-        .add("depth", layout::ordinate_working(joint))
-        .add("throat", layout::throat_working(joint))
-        .add("cut_back", layout::cut_back_working(joint))
+        .add("depth", layout::ordinate_working(joint, made->shape))
+        .add("throat", layout::throat_working(joint, made->shape))
+        .add("cut_back", layout::cut_back_working(joint, made->shape))
         .figure("long_point", made->shape.long_point)
-        .add("spacing", layout::spacing_working(joint, stations, paper))
+        .add("spacing", layout::spacing_working(joint, *made, paper))
         .list("ordinates", made->ordinates)
         .finish();
 }

@@ -16,7 +16,7 @@
 
 namespace treadle::layout {
 
-/// In the order of the words "sheared|rolled": rolled stands for sawn and thermally cut as well.
+/// Rolled stands for sawn and thermally cut as well.
 enum class EdgeKind { sheared, rolled };
 /// In the order of the words "careful|360-16|en-1993".
 enum class EdgeRule { careful, aisc_2016, en_1993 };

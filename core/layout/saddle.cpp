@@ -186,7 +186,7 @@ const base::FormulaCard k_saddle_cut_back_card{
     "From the axes' crossing to the long point",
     "least w; no offset: sqrt(R^2 - r^2) while r > R cos B, else (R - r cos B) / sin B",
     k_saddle_symbols,
-    "along the branch; with an offset by a fine sweep",
+    "along the branch; with an offset by a sweep",
     "derived-geometry",
     Evidence::derived,
     ""};
@@ -231,38 +231,25 @@ base::Result<SaddleTemplate> saddle_template(const SaddleJoint& joint, int stati
     return out;
 }
 
-base::Result<Working> ordinate_working(const SaddleJoint& joint) {
-    const auto shape = saddle_shape(joint);
-    if (!shape.ok())
-        return shape.refusal();
-    return Working{
-        &k_saddle_ordinate_card, joint_values(joint), {"y", shape->depth}, joint_note(joint)};
+Working ordinate_working(const SaddleJoint& joint, const SaddleShape& shape) {
+    return {&k_saddle_ordinate_card, joint_values(joint), {"y", shape.depth}, joint_note(joint)};
 }
 
-base::Result<Working> throat_working(const SaddleJoint& joint) {
-    const auto shape = saddle_shape(joint);
-    if (!shape.ok())
-        return shape.refusal();
-    return Working{&k_saddle_throat_card, joint_values(joint), {"y", shape->throat}, ""};
+Working throat_working(const SaddleJoint& joint, const SaddleShape& shape) {
+    return {&k_saddle_throat_card, joint_values(joint), {"y", shape.throat}, ""};
 }
 
-base::Result<Working> cut_back_working(const SaddleJoint& joint) {
-    const auto shape = saddle_shape(joint);
-    if (!shape.ok())
-        return shape.refusal();
-    return Working{&k_saddle_cut_back_card, joint_values(joint), {"w", shape->cut_back}, ""};
+Working cut_back_working(const SaddleJoint& joint, const SaddleShape& shape) {
+    return {&k_saddle_cut_back_card, joint_values(joint), {"w", shape.cut_back}, ""};
 }
 
-base::Result<Working> spacing_working(const SaddleJoint& joint, int stations, Length paper) {
-    const auto made = saddle_template(joint, stations, paper);
-    if (!made.ok())
-        return made.refusal();
-    return Working{&k_saddle_spacing_card,
-                   {{"D", joint.branch_od},
-                    {"P", paper},
-                    {"N", quantity::Number{static_cast<double>(stations), 0}}},
-                   {"s", made->spacing},
-                   ""};
+Working spacing_working(const SaddleJoint& joint, const SaddleTemplate& made, Length paper) {
+    return {&k_saddle_spacing_card,
+            {{"D", joint.branch_od},
+             {"P", paper},
+             {"N", quantity::Number{static_cast<double>(made.ordinates.size()), 0}}},
+            {"s", made.spacing},
+            ""};
 }
 
 } // namespace treadle::layout

@@ -52,11 +52,12 @@ struct SaddleTemplate {
 };
 [[nodiscard]] base::Result<SaddleTemplate>
 saddle_template(const SaddleJoint& joint, int stations, Length paper = Length{});
-[[nodiscard]] base::Result<Working> ordinate_working(const SaddleJoint& joint);
-[[nodiscard]] base::Result<Working> throat_working(const SaddleJoint& joint);
-[[nodiscard]] base::Result<Working> cut_back_working(const SaddleJoint& joint);
-[[nodiscard]] base::Result<Working>
-spacing_working(const SaddleJoint& joint, int stations, Length paper = Length{});
+// Workings of what was made of the same joint.
+[[nodiscard]] Working ordinate_working(const SaddleJoint& joint, const SaddleShape& shape);
+[[nodiscard]] Working throat_working(const SaddleJoint& joint, const SaddleShape& shape);
+[[nodiscard]] Working cut_back_working(const SaddleJoint& joint, const SaddleShape& shape);
+[[nodiscard]] Working
+spacing_working(const SaddleJoint& joint, const SaddleTemplate& made, Length paper);
 
 /// A branch between two parallel runs.
 struct SaddleBlank {

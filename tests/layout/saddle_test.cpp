@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <string>
 
 #include "layout/saddle.h"
 
@@ -95,8 +96,12 @@ TEST_CASE("saddles refuse by name") {
 }
 
 TEST_CASE("knife edges are said") {
-    CHECK(layout::ordinate_working(joint(1.9, 1.9))->note.find("Knife") != std::string::npos);
-    CHECK(layout::ordinate_working(joint(0.9, 1.9))->note.find("Knife") == std::string::npos);
+    const auto note = [](const SaddleJoint& j) {
+        return layout::ordinate_working(j, *layout::saddle_shape(j)).note;
+    };
+    CHECK(note(joint(1.9, 1.9)).find("Knife") != std::string::npos);
+    CHECK(note(joint(0.9, 1.9)).find("Knife") == std::string::npos);
+    CHECK(note(joint(0.9, 1.9, 90, 0.45)).find("Knife") != std::string::npos);
 }
 
 TEST_CASE("blanks and dies refuse by name") {

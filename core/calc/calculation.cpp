@@ -102,6 +102,7 @@ constexpr const Calculation* k_all[] = {
     &k_guard_opening,
     &k_tolerance_length,
     &k_tolerance_angle,
+    &k_material_strength,
     &k_motor_current,
     &k_wire_resistance,
     &k_cord_ampacity,

@@ -62,6 +62,7 @@ extern const Calculation k_bar_hook;
 extern const Calculation k_guard_opening;
 extern const Calculation k_tolerance_length;
 extern const Calculation k_tolerance_angle;
+extern const Calculation k_material_strength;
 extern const Calculation k_motor_current;
 extern const Calculation k_wire_resistance;
 extern const Calculation k_cord_ampacity;

@@ -3,13 +3,23 @@
 #include "base/contracts.h"
 #include "base/text.h"
 
+#include <array>
 #include <cmath>
+#include <cstddef>
 
 namespace treadle::base {
 
 namespace {
 
-bool is_plain(char c) { return static_cast<unsigned char>(c) >= 0x20 && c != '"' && c != '\\'; }
+constexpr std::array<bool, 256> plain_bytes() {
+    std::array<bool, 256> plain{};
+    for (std::size_t byte = 0x20; byte < plain.size(); ++byte)
+        plain[byte] = byte != '"' && byte != '\\';
+    return plain;
+}
+constexpr std::array<bool, 256> k_plain = plain_bytes();
+
+bool is_plain(char c) { return k_plain[static_cast<unsigned char>(c)]; }
 
 void append_escaped(std::string& out, char c) {
     constexpr std::string_view k_hex = "0123456789abcdef";

@@ -4,6 +4,7 @@
 
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -14,7 +15,10 @@ namespace treadle::base {
 class JsonWriter {
 public:
     /// `indent` spaces a level; 0 writes everything on one line.
-    explicit JsonWriter(int indent = 0) : indent_(indent) {}
+    explicit JsonWriter(int indent = 0) : indent_(indent) {
+        out_.reserve(k_usual_size);
+        has_items_.reserve(16);
+    }
 
     JsonWriter& begin_object();
     JsonWriter& end_object();
@@ -39,6 +43,9 @@ public:
     [[nodiscard]] std::string take() { return std::move(out_); }
 
 private:
+    /// Most answers fit: they are written without moving house.
+    static constexpr std::size_t k_usual_size = 4096;
+
     void before_value();
     void new_line();
 

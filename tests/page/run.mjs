@@ -4,6 +4,7 @@ import './opens.mjs';
 import './round.mjs';
 import './files.mjs';
 import './touch.mjs';
+import './same.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/parts.mjs';
 import './scenarios/start.mjs';

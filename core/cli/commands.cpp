@@ -7,6 +7,7 @@
 #include "cli/calc_lines.h"
 #include "cli/files.h"
 #include "plan/plan.h"
+#include "quantity/working_text.h"
 #include "sheet/worksheet.h"
 
 #include "assets/embedded.h"
@@ -14,6 +15,7 @@
 #include <unistd.h>
 
 #include <array>
+#include <optional>
 
 namespace treadle::cli {
 
@@ -35,6 +37,7 @@ constexpr const char* k_help =
   treadle check FILE.json                  is the file sound?
   treadle calc NAME 'JSON'                 one formula: inputs are text with units
   treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
+  treadle calc NAME 'JSON' --words inch    the working in words, inch or metric
   treadle calc --list                      every calculation as JSON
   treadle --help | --version
 
@@ -149,6 +152,26 @@ int calc_lines(const job::Catalog& catalog) {
     return answered(lines.end());
 }
 
+/// The workings as page and sheet show them, in the units asked for.
+std::string in_words(const calc::Answer& answer, UnitSystem system) {
+    std::string out;
+    for (const Working& working : answer.workings) {
+        for (const std::string& line : quantity::working_lines(working, PrintStyle{system, 64}))
+            out += line + "\n";
+        out += "\n";
+    }
+    return out;
+}
+
+/// The units after --words, none when the words are not that.
+std::optional<UnitSystem> words_in(const Words& words) {
+    if (words.size() != 5 || words[3] != "--words")
+        return std::nullopt;
+    if (words[4] == "inch")
+        return UnitSystem::inch;
+    return words[4] == "metric" ? std::optional(UnitSystem::metric) : std::nullopt;
+}
+
 int calc_command(const Words& words) {
     if (words.size() == 2 && words[1] == "--list")
         return answered(calc::list_json() + "\n");
@@ -157,7 +180,8 @@ int calc_command(const Words& words) {
         return refused(catalog.refusal());
     if (words.size() == 2 && words[1] == "-")
         return calc_lines(catalog.value());
-    if (words.size() != 3)
+    const std::optional<UnitSystem> units = words_in(words);
+    if (words.size() != 3 && !units)
         return refused({words.size() < 2 ? "calc" : "in",
                         "A calculation needs its name and one JSON object.",
                         "treadle calc NAME '{\"input\":\"1/2 in\"}'"});
@@ -167,6 +191,8 @@ int calc_command(const Words& words) {
     const auto answer = calc::run(words[1], in.value(), {catalog->grades, catalog->sections});
     if (!answer.ok())
         return refused(answer.refusal());
+    if (units)
+        return answered(in_words(answer.value(), *units));
     return answered(calc::answer_json(words[1], answer.value()) + "\n");
 }
 

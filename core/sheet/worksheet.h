@@ -3,7 +3,6 @@
 #pragma once
 
 #include "plan/plan.h"
-#include "quantity/working.h"
 
 #include <functional>
 #include <string>
@@ -38,9 +37,6 @@ worksheet_csv(const plan::Plan& plan, const job::Job& job, const equipment::Shop
 /// The plan as JSON, SI units, keys ending in their unit.
 [[nodiscard]] std::string
 plan_json(const plan::Plan& plan, const job::Job& job, const equipment::Shop& shop);
-
-/// One working as lines of text: title, expression, values, result, validity, source, evidence.
-[[nodiscard]] std::vector<std::string> working_lines(const Working& working, PrintStyle style);
 
 /// The safety notice, the same words at first start and on every sheet.
 [[nodiscard]] const char* safety_notice();

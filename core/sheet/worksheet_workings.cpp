@@ -2,29 +2,12 @@
 
 #include "plan/explain.h"
 #include "plan/words.h"
+#include "quantity/working_text.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
 
 namespace {
-
-std::string meaning_of(const base::FormulaCard& card, const std::string& symbol) {
-    for (const base::CardSymbol& known : card.symbols)
-        if (symbol == known.symbol)
-            return known.meaning;
-    return "";
-}
-
-std::string
-value_line(const Working& working, const quantity::WorkingValue& value, PrintStyle style) {
-    const std::string meaning = meaning_of(*working.card, value.symbol);
-    return value.symbol + " = " + quantity::print_working(value.value, style) +
-           (meaning.empty() ? "" : ", " + meaning);
-}
-
-std::string result_line(const Working& working, PrintStyle style) {
-    return working.result.symbol + " = " + quantity::print_working(working.result.value, style);
-}
 
 using WorkingList = std::vector<std::pair<std::string, Working>>;
 
@@ -32,7 +15,7 @@ using WorkingList = std::vector<std::pair<std::string, Working>>;
 void add_once(WorkingList& list, const std::string& where, Working working, PrintStyle style) {
     for (auto& [known_where, known] : list)
         if (known.card == working.card &&
-            working_lines(known, style) == working_lines(working, style)) {
+            quantity::working_lines(known, style) == quantity::working_lines(working, style)) {
             if (known_where != where)
                 known_where += "; " + where;
             return;
@@ -50,41 +33,24 @@ void write_working(Html& html,
                    const SheetInputs& in,
                    const std::string& where,
                    const Working& working) {
-    const PrintStyle style = in.job.style;
-    const base::FormulaCard& card = *working.card;
+    const quantity::WorkingText text = quantity::in_words(working, in.job.style);
     html.open("tr").open("th", "scope=\"row\"");
-    html.element("div", where).element("div", card.title, "class=\"small\"").close();
-    html.open("td").element("div", card.expression, "class=\"formula\"");
-    for (const quantity::WorkingValue& value : working.values)
-        html.element("div", value_line(working, value, style), "class=\"small\"");
+    html.element("div", where).element("div", text.title, "class=\"small\"").close();
+    html.open("td").element("div", text.expression, "class=\"formula\"");
+    for (const std::string& value : text.values)
+        html.element("div", value, "class=\"small\"");
     html.close();
-    html.open("td").element("strong", result_line(working, style));
-    if (card.rounding[0] != '\0')
-        html.element("div", std::string("rounding: ") + card.rounding, "class=\"small\"");
-    html.close().open("td").element("div", card.validity);
-    if (!working.note.empty())
-        html.element("div", working.note);
-    html.close().open("td").element("div", source_of(in, card));
-    html.element("div", base::evidence_words(card.evidence), "class=\"small\"").close().close();
+    html.open("td").element("strong", text.result);
+    if (!text.rounding.empty())
+        html.element("div", "rounding: " + text.rounding, "class=\"small\"");
+    html.close().open("td").element("div", text.holds_for);
+    if (!text.note.empty())
+        html.element("div", text.note);
+    html.close().open("td").element("div", source_of(in, *working.card));
+    html.element("div", text.evidence, "class=\"small\"").close().close();
 }
 
 } // namespace
-
-std::vector<std::string> working_lines(const Working& working, PrintStyle style) {
-    const base::FormulaCard& card = *working.card;
-    std::vector<std::string> lines{card.title, card.expression};
-    for (const quantity::WorkingValue& value : working.values)
-        lines.push_back(value_line(working, value, style));
-    lines.push_back(result_line(working, style));
-    if (card.rounding[0] != '\0')
-        lines.push_back(std::string("Rounding: ") + card.rounding);
-    lines.push_back(std::string("Holds for: ") + card.validity);
-    if (!working.note.empty())
-        lines.push_back("Note: " + working.note);
-    lines.push_back(std::string("Source: ") + card.source);
-    lines.push_back(std::string("Evidence: ") + base::evidence_words(card.evidence));
-    return lines;
-}
 
 void write_workings(Html& html, const SheetInputs& in) {
     html.open("section", "class=\"workings\"").element("h2", "Working sheets");

@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "plan/explain.h"
+#include "quantity/working_text.h"
 #include "sheet/sample.h"
 #include "sheet/worksheet.h"
 
@@ -26,7 +27,7 @@ TEST_CASE("every working says formula, result, range, source and evidence") {
             for (const Working& working :
                  plan::explain_operation(*part, i, sample.job, sample.shop, sample.catalog)) {
                 ++seen;
-                const auto lines = sheet::working_lines(working, sample.job.style);
+                const auto lines = quantity::working_lines(working, sample.job.style);
                 REQUIRE(lines.size() >= 6);
                 CHECK(lines.front() == working.card->title);
                 CHECK(lines.back() ==

@@ -2,6 +2,7 @@
 
 #include "plan/explain.h"
 #include "plan/words.h"
+#include "quantity/working_text.h"
 #include "sheet/worksheet.h"
 
 #include "ui/views/shop_paths.h"
@@ -250,7 +251,7 @@ Readings::working(const edit::Session& session, int part, int operation) {
                                       session.shop(),
                                       session.catalog());
     for (const Working& one : workings) {
-        entry->second.push_back(sheet::working_lines(one, session.job().style));
+        entry->second.push_back(quantity::working_lines(one, session.job().style));
         for (std::string& line : entry->second.back())
             name_source(line, one.card->source, source_title);
     }

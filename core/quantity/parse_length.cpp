@@ -104,6 +104,8 @@ private:
     }
 
     [[nodiscard]] base::Result<Length> without_unit(const Amount& amount) const {
+        if (amount.value == 0.0)
+            return Length{}; // nothing is nothing in any unit
         if (!bare_)
             return refuse("The unit is missing.", "add in or mm");
         if (*bare_ == UnitSystem::inch)

@@ -124,3 +124,9 @@ TEST_CASE("a bare fraction in a metric shop is asked about, not read as millimet
     (void)refusal_of("1-3/8", UnitSystem::metric);
     CHECK(parse_length("3/8 in", UnitSystem::metric, "x").value() == inches(0.375));
 }
+
+TEST_CASE("zero needs no unit, anything else does") {
+    CHECK(quantity::parse_length("0", std::nullopt, "offset").value() == Length{});
+    CHECK(quantity::parse_length("0.0", std::nullopt, "offset").value() == Length{});
+    CHECK_FALSE(quantity::parse_length("0.1", std::nullopt, "offset").ok());
+}

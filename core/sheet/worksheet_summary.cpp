@@ -1,5 +1,6 @@
 // What the sheet says first: verdict per part, what cannot be made and why, what to buy.
 
+#include "plan/remedy.h"
 #include "plan/words.h"
 #include "sheet/figures.h"
 #include "sheet/worksheet_parts.h"
@@ -47,6 +48,22 @@ std::string part_margin(const plan::PartPlan& part, PrintStyle style) {
     return worst == nullptr ? "no operations" : plan::margin_words(*worst, style);
 }
 
+/// Each change was planned: the verdict beside it is the plan's own.
+void write_remedies(Html& html,
+                    const SheetInputs& in,
+                    const plan::PartPlan& part,
+                    std::size_t operation) {
+    const std::vector<plan::Remedy> list =
+        plan::remedies(part, operation, in.job, in.shop, in.catalog);
+    html.open("td");
+    for (const plan::Remedy& remedy : list)
+        html.element(
+            "div", remedy.words + ": " + plan::remedy_result_words(remedy, in.shop, in.job.style));
+    if (list.empty())
+        html.text("–");
+    html.close();
+}
+
 } // namespace
 
 void write_verdict(Html& html, plan::Outcome outcome, const std::string& words) {
@@ -91,7 +108,7 @@ void write_not_made(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Not to be made as it stands");
     html.element("p", "These parts are in no set-up below. Clear the reason first.");
     html.open_table("Parts that do not fit or of which it cannot be said, with every reason",
-                    {"Mark", "Operation", "Verdict", "Reason"});
+                    {"Mark", "Operation", "Verdict", "Reason", "What would make it fit"});
     for (const auto& part : in.plan.parts) {
         if (part->outcome <= plan::Outcome::fits_up_to)
             continue;
@@ -100,7 +117,8 @@ void write_not_made(Html& html, const SheetInputs& in) {
             html.element("td", "whole part").open("td");
             write_verdict(html, part->outcome, plan::verdict_words(*part, style));
             html.close();
-            html.element("td", part->problem->reason + " " + part->problem->detail).close();
+            html.element("td", part->problem->reason + " " + part->problem->detail);
+            html.element("td", "–").close();
             continue;
         }
         for (std::size_t i = 0; i < part->operations.size(); ++i) {
@@ -116,7 +134,9 @@ void write_not_made(Html& html, const SheetInputs& in) {
             for (const plan::Check& check : operation.checks)
                 if (!check.warning && check.outcome > plan::Outcome::fits_up_to)
                     html.element("div", plan::with_names(plan::sentence(check, style), in.shop));
-            html.close().close();
+            html.close();
+            write_remedies(html, in, *part, i);
+            html.close();
         }
     }
     html.close_table().close();

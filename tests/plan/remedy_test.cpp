@@ -1,4 +1,5 @@
-// Remedies one kind at a time, each on a part where the change that is enough is known by hand.
+// Remedies one kind at a time (remedy_changes.cpp, remedy_stock.cpp), each on a part where the
+// change that is enough is known by hand.
 
 #include "fixture.h"
 #include "remedy_holds.h"

@@ -4,6 +4,7 @@
 #include "archive/archive.h"
 #include "plan/explain.h"
 #include "plan/plan.h"
+#include "plan/remedy.h"
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
@@ -13,6 +14,8 @@
 #include <iterator>
 #include <map>
 #include <set>
+
+#include "remedy_holds.h"
 
 using namespace treadle;
 using plan::Outcome;
@@ -161,6 +164,40 @@ TEST_CASE("a certificate below the stated strength turns fits-up-to into fits") 
     const auto above = plan::plan_part(
         std::make_shared<const job::Part>(read), before.file.job, before.file.shop, catalog());
     CHECK(above.outcome == Outcome::does_not_fit);
+}
+
+TEST_CASE("each remedy offered in the demo jobs is applied and does what it said") {
+    std::map<std::string, std::set<plan::Remedy::Kind>> offered;
+    for (const char* name : {"demo-inch.json", "demo-metric.json"}) {
+        const Planned demo_plan = planned(name);
+        const archive::File& file = demo_plan.file;
+        for (const auto& one : demo_plan.plan.parts) {
+            for (std::size_t i = 0; i < one->operations.size(); ++i) {
+                CAPTURE(one->part->mark);
+                const auto list = plan::remedies(*one, i, file.job, file.shop, catalog());
+                const Outcome outcome = one->operations[i].outcome;
+                if (outcome == Outcome::fits || outcome == Outcome::cannot_be_said)
+                    CHECK(list.empty());
+                for (const plan::Remedy& remedy : list) {
+                    test::check_remedy_holds(*one, i, remedy, file.job, file.shop, catalog());
+                    offered[one->part->mark].insert(remedy.kind);
+                }
+            }
+        }
+    }
+    using Kind = plan::Remedy::Kind;
+    CHECK(offered["HB3"] ==
+          std::set<Kind>{Kind::certificate, Kind::hole, Kind::thickness, Kind::elsewhere});
+    CHECK(offered["HT1"] == std::set<Kind>{Kind::elsewhere}); // no blade takes tube
+    CHECK(offered["FB2"].count(Kind::grade) == 1);
+}
+
+TEST_CASE("the worksheet lists the remedies of what is not to be made") {
+    const Planned inch = planned("demo-inch.json");
+    const std::string html =
+        sheet::worksheet_html(inch.plan, inch.file.job, inch.file.shop, catalog(), {});
+    CHECK(html.find("What would make it fit") != std::string::npos);
+    CHECK(html.find("Saw it to length: off this machine") != std::string::npos);
 }
 
 TEST_CASE("a job through its file and back has the same plan") {

@@ -1,6 +1,9 @@
 // Remedies one kind at a time (remedy_changes.cpp, remedy_stock.cpp), each on a part where the
 // change that is enough is known by hand.
 
+#include <random>
+#include <set>
+
 #include "fixture.h"
 #include "remedy_holds.h"
 
@@ -304,4 +307,33 @@ TEST_CASE("the same question has the same answer, least change first") {
         if (i > 0)
             CHECK(once.list[i - 1].kind <= once.list[i].kind);
     }
+}
+
+TEST_CASE("on random parts every remedy does what it says, and there are some of most kinds") {
+    std::mt19937 engine(47);
+    const auto between = [&](double low, double high) {
+        return inches(low + (high - low) * (static_cast<double>(engine()) / 4294967295.0));
+    };
+    Bench bench;
+    bench.catalog.grades.rows.push_back(named("weak", ksi(60.0)));
+    std::set<Kind> seen;
+    for (int i = 0; i < 1500; ++i) {
+        CAPTURE(i);
+        job::Part part = plate(between(0.1, 0.7), between(2.0, 9.0), between(3.0, 16.0));
+        part.grain = i % 2 == 0 ? material::Grain::unknown : material::Grain::across;
+        job::Cut cut;
+        cut.start_mitre = degrees(static_cast<double>(engine() % 3) * 20.0);
+        part.operations = {cut};
+        for (int hole = 0; hole < 2; ++hole)
+            part.operations.emplace_back(
+                one_hole(between(0.3, 1.6), between(0.5, 6.0), between(0.2, 4.0)));
+        if (i % 3 == 0) {
+            part.legs = {between(0.5, 6.0), between(0.5, 6.0)};
+            part.operations.emplace_back(job::Bend{degrees(90.0), Length{}, true});
+        }
+        for (std::size_t operation = 0; operation < part.operations.size(); ++operation)
+            for (const Remedy& remedy : find_for(bench, part, operation).list)
+                seen.insert(remedy.kind);
+    }
+    CHECK(seen.size() == 9);
 }

@@ -156,6 +156,18 @@ void read_value(const Place& at, Density& out) {
     });
 }
 
+void read_value(const Place& at, Mass& out) {
+    read_quantity(at, out, "\"50 lb\" or \"20 kg\"", [](std::string_view text) {
+        return quantity::parse_mass(text, std::nullopt, "");
+    });
+}
+
+void read_value(const Place& at, Duration& out) {
+    double in_seconds = 0.0;
+    read_value(at, in_seconds);
+    out = quantity::seconds(in_seconds);
+}
+
 void refuse_word(const Place& at, const std::vector<const char*>& known) {
     std::string list;
     for (const char* word : known)

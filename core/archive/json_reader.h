@@ -8,6 +8,7 @@
 #include "archive/json_tree.h"
 #include "archive/words.h"
 #include "base/result.h"
+#include "quantity/duration.h"
 #include "quantity/quantity.h"
 
 #include <optional>
@@ -61,6 +62,9 @@ void read_value(const Place& at, Force& out);
 void read_value(const Place& at, Stress& out);
 void read_value(const Place& at, Angle& out);
 void read_value(const Place& at, Density& out);
+void read_value(const Place& at, Mass& out);
+/// A plain number of seconds: its key ends in _s.
+void read_value(const Place& at, Duration& out);
 
 void refuse_word(const Place& at, const std::vector<const char*>& known);
 

@@ -95,11 +95,29 @@ static void read_value(const Place& at, StockBar& out) {
     members.finish();
 }
 
+static void read_value(const Place& at, HandlingTime& out) {
+    Members members(at);
+    members.need("up_to", out.up_to).need("each_s", out.each);
+    members.finish();
+}
+
+static void read_value(const Place& at, WorkTimes& out) {
+    Members members(at);
+    members.may("invented", out.invented);
+    members.may("new_station_s", out.new_station).may("new_tool_s", out.new_tool);
+    members.may("stroke_s", out.stroke).may("position_s", out.position);
+    members.may("first_piece_s", out.first_piece).may("handling", out.handling);
+    members.may("labour_per_hour", out.labour_per_hour);
+    members.finish();
+}
+
 static void read_value(const Place& at, HouseRules& out) {
     Members members(at);
     members.may("least_margin", out.least_margin).may("blank_k", out.blank_k);
     members.may("blank_denominator", out.blank_denominator);
     members.may("stripper_gap", out.stripper_gap).may("notch_overlap", out.notch_overlap);
+    members.may("lift_limit", out.lift_limit).may("support_length", out.support_length);
+    members.may("times", out.times);
     members.finish();
 }
 

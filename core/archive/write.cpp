@@ -9,6 +9,7 @@ std::string Writer::text_of(Force value) const { return quantity::write_exact(va
 std::string Writer::text_of(Stress value) const { return quantity::write_exact(value, units_); }
 std::string Writer::text_of(material::RatingBase value) const { return text_of(value.value); }
 std::string Writer::text_of(Angle value) const { return quantity::write_exact(value); }
+std::string Writer::text_of(Mass value) const { return quantity::write_exact(value, units_); }
 std::string Writer::text_of(Density value) const { return quantity::write_exact(value); }
 
 void write_section(Writer& out, const section::Section& section) {

@@ -115,6 +115,24 @@ void write_bar(Writer& out, const StockBar& bar) {
     out.json.end_object();
 }
 
+void write_times(Writer& out, const WorkTimes& times) {
+    out.json.key("times").begin_object();
+    out.if_true("invented", times.invented);
+    out.if_known("new_station_s", times.new_station);
+    out.if_known("new_tool_s", times.new_tool);
+    out.if_known("stroke_s", times.stroke);
+    out.if_known("position_s", times.position);
+    out.if_known("first_piece_s", times.first_piece);
+    out.list("handling", times.handling, [&](const HandlingTime& band) {
+        out.json.begin_object();
+        out.quantity("up_to", band.up_to);
+        out.json.field("each_s", quantity::to_seconds(band.each)).end_object();
+    });
+    if (times.labour_per_hour)
+        out.json.field("labour_per_hour", *times.labour_per_hour);
+    out.json.end_object();
+}
+
 /// All of them, always: a rule that changes its usual value later must not change an old job.
 void write_rules(Writer& out, const HouseRules& rules) {
     out.json.key("rules").begin_object();
@@ -122,6 +140,9 @@ void write_rules(Writer& out, const HouseRules& rules) {
     out.json.field("blank_denominator", rules.blank_denominator);
     out.if_known("stripper_gap", rules.stripper_gap);
     out.quantity("notch_overlap", rules.notch_overlap);
+    out.if_known("lift_limit", rules.lift_limit);
+    out.if_known("support_length", rules.support_length);
+    write_times(out, rules.times);
     out.json.end_object();
 }
 

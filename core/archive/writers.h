@@ -37,6 +37,11 @@ public:
         if (value)
             quantity(key, *value);
     }
+    /// The key ends in _s.
+    void if_known(std::string_view key, const std::optional<Duration>& value) {
+        if (value)
+            json.field(key, quantity::to_seconds(*value));
+    }
     void unless_empty(std::string_view key, const std::string& value) {
         if (!value.empty())
             json.field(key, value);
@@ -76,6 +81,7 @@ private:
     [[nodiscard]] std::string text_of(material::RatingBase value) const;
     [[nodiscard]] std::string text_of(Angle value) const;
     [[nodiscard]] std::string text_of(Density value) const;
+    [[nodiscard]] std::string text_of(Mass value) const;
 
     UnitSystem units_;
 };

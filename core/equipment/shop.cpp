@@ -21,6 +21,8 @@ using quantity::text_fault;
 constexpr int k_most_pieces = 100000;
 constexpr int k_most_operators = 100;
 constexpr Length k_largest_stripper_gap = inches(0.25);
+/// Load constant of the revised lifting equation (NIOSH 94-110): the most under ideal conditions.
+constexpr Mass k_strongest_lift = quantity::pounds(51.0);
 
 Fault force_fault(const std::optional<Force>& force) {
     if (!force || (*force > Force{} && is_finite(*force)))
@@ -237,7 +239,17 @@ Fault rules_fault(const HouseRules& rules) {
     if (rules.stripper_gap && *rules.stripper_gap > k_largest_stripper_gap)
         return base::Refusal{
             "stripper_gap", "The gap is too wide to keep fingers out.", "at most 1/4 in (6.35 mm)"};
-    return place_fault(rules.notch_overlap, "notch_overlap");
+    if (auto fault = place_fault(rules.notch_overlap, "notch_overlap"))
+        return fault;
+    if (rules.lift_limit && !(*rules.lift_limit > Mass{} && *rules.lift_limit <= k_strongest_lift))
+        return base::Refusal{"lift_limit",
+                             "No person lifts that, or nothing is entered.",
+                             "above zero, at most 51 lb (23 kg)"};
+    if (auto fault = known_size_fault(rules.support_length, "support_length"))
+        return fault;
+    if (auto fault = times_fault(rules.times))
+        return inside("times", *fault);
+    return std::nullopt;
 }
 
 Fault shop_fault(const Shop& shop) {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "equipment/work_times.h"
 #include "geometry/hole.h"
 #include "material/grade.h"
 #include "quantity/print.h"
@@ -129,6 +130,9 @@ struct HouseRules {
     int blank_denominator = 32;       ///< blanks are rounded up to this fraction, or 0.5 mm
     std::optional<Length> stripper_gap; ///< over the stock; largest 1/4 in
     Length notch_overlap = quantity::inches(0.125);
+    std::optional<Mass> lift_limit;       ///< what one person may lift here
+    std::optional<Length> support_length; ///< longer pieces get a stand or a second hand
+    WorkTimes times;
 };
 
 struct Shop {

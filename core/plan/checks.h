@@ -43,6 +43,9 @@ plan_bend(const Question& question, const job::Bend& bend, std::size_t bend_numb
 /// Adds the checks that need the whole flat part, and the marks in running order.
 void check_layout(const Question& question, PartPlan& plan);
 
+/// Warns at the first operation of what is too heavy or too long for one person (handling.cpp).
+void check_handling(const Question& question, PartPlan& plan);
+
 /// Set-ups in working order for the parts that can be made.
 [[nodiscard]] std::vector<SetUp> work_order(const Plan& plan);
 

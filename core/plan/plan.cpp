@@ -172,6 +172,7 @@ PartPlan plan_part(const job::PartRef& part,
     lay_out_blank(question, job.style, plan);
     if (!plan.problem)
         check_layout(question, plan);
+    check_handling(question, plan);
     sum_up(plan, shop.rules.least_margin);
     return plan;
 }

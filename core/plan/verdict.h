@@ -47,7 +47,10 @@ enum class Rule {
     least_radius,     ///< inside radius against the grade's least
     wanted_radius,    ///< radius reached is not the one asked for (warns)
     saddle_die,       ///< die for this pipe on that run
-    tool_in_crib      ///< the tool is not in the crib (warns: shopping list)
+    tool_in_crib,     ///< the tool is not in the crib (warns: shopping list)
+    handling,         ///< heavier than one person lifts here (warns)
+    hoist,            ///< heavier than two lift together (warns)
+    support           ///< longer than the machine holds by itself (warns)
 };
 
 struct Check {

@@ -22,6 +22,8 @@ std::string figure(const AnyQuantity& value, PrintStyle style, Rounding rounding
         return print(*stress, style, rounding);
     if (const auto* angle = std::get_if<Angle>(&value))
         return print(*angle, style);
+    if (const auto* mass = std::get_if<Mass>(&value))
+        return print(*mass, style, rounding);
     return quantity::print_working(value, style);
 }
 
@@ -150,7 +152,10 @@ constexpr RuleName k_rules[] = {{Rule::grade, "grade", "grade"},
                                 {Rule::least_radius, "least_radius", "inside radius"},
                                 {Rule::wanted_radius, "wanted_radius", "radius asked for"},
                                 {Rule::saddle_die, "saddle_die", "saddle die"},
-                                {Rule::tool_in_crib, "tool_in_crib", "tool in the crib"}};
+                                {Rule::tool_in_crib, "tool_in_crib", "tool in the crib"},
+                                {Rule::handling, "handling", "weight of a piece"},
+                                {Rule::hoist, "hoist", "weight of a piece"},
+                                {Rule::support, "support", "length of a piece"}};
 
 const RuleName& name_of(Rule rule) {
     for (const RuleName& name : k_rules)
@@ -189,6 +194,14 @@ std::string sentence(const Check& check, PrintStyle style) {
     case Rule::least_radius:
         return "The grade asks for an inside radius of " + demand + "; the tools make " + offer +
                ".";
+    case Rule::handling:
+        return "A piece weighs " + demand + ", one person lifts " + offer +
+               " here: two people or a hoist.";
+    case Rule::hoist:
+        return "A piece weighs " + demand + ", two people lift " + offer + " here: a hoist.";
+    case Rule::support:
+        return "A piece is " + demand + " long, over " + offer +
+               ": a stand or a second hand at its far end.";
     case Rule::opening:
         return "The V must be at least " + demand + "; it is " + offer + ".";
     default:

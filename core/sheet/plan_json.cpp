@@ -1,6 +1,8 @@
 // The plan for other programs: SI units, keys that end in their unit, always in the same order.
 
 #include "base/json_writer.h"
+#include "plan/handling.h"
+#include "plan/job_time.h"
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
@@ -209,6 +211,7 @@ void write_part(JsonWriter& json,
     json.end_array().end_object();
 }
 
+/// Left open for the time.
 void write_set_up(JsonWriter& json,
                   const plan::SetUp& set_up,
                   const plan::Plan& plan,
@@ -225,7 +228,26 @@ void write_set_up(JsonWriter& json,
         json.field("operation", step.operation);
         json.field("pieces", step.pieces).field("strokes", step.strokes).end_object();
     }
-    json.end_array().end_object();
+    json.end_array();
+}
+
+void write_minutes(JsonWriter& json, const std::optional<Duration>& time) {
+    json.key("time_min");
+    if (time)
+        json.number(short_of(quantity::to_minutes(*time)));
+    else
+        json.null();
+}
+
+/// Labour is in the shop's own money: no unit to name.
+void write_time(JsonWriter& json, const base::Result<plan::JobTime>& time) {
+    write_minutes(json, time ? std::optional(time->total) : std::nullopt);
+    json.key("labour_cost");
+    if (time && time->labour)
+        json.number(short_of(*time->labour));
+    else
+        json.null();
+    json.field("time_words", plan::time_words(time));
 }
 
 const char* need_key(plan::Need::Kind kind) {
@@ -255,8 +277,12 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
     for (const auto& part : plan.parts)
         write_part(json, *part, job, shop);
     json.end_array().key("set_ups").begin_array();
-    for (const plan::SetUp& set_up : plan.order)
-        write_set_up(json, set_up, plan, job, shop);
+    const auto time = plan::job_time(plan, shop);
+    for (std::size_t i = 0; i < plan.order.size(); ++i) {
+        write_set_up(json, plan.order[i], plan, job, shop);
+        write_minutes(json, time ? std::optional(time->set_ups[i].total()) : std::nullopt);
+        json.end_object();
+    }
     json.end_array().key("shopping").begin_array();
     for (const plan::Need& need : plan.shopping) {
         json.begin_object().field("kind", need_key(need.kind));
@@ -265,7 +291,9 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
     json.end_array().key("totals").begin_object();
     json.field("parts", static_cast<int>(plan.parts.size())).field("pieces", plan.pieces);
     json.field("strokes", plan.strokes).field("set_ups", static_cast<int>(plan.order.size()));
-    json.field("mass_kg", short_of(quantity::to_kilograms(plan.mass))).end_object();
+    json.field("mass_kg", short_of(quantity::to_kilograms(plan.mass)));
+    write_time(json, time);
+    json.field("handling_words", plan::handling_words(plan, shop, job.style)).end_object();
     json.end_object();
     return json.take() + "\n";
 }

@@ -1,6 +1,8 @@
 #include "sheet/worksheet.h"
 
 #include "base/text.h"
+#include "plan/handling.h"
+#include "plan/job_time.h"
 #include "plan/words.h"
 #include "sheet/worksheet_parts.h"
 
@@ -46,6 +48,8 @@ void write_header(Html& html, const SheetInputs& in) {
     write_fact(html, "Pieces", std::to_string(in.plan.pieces));
     write_fact(html, "Strokes", std::to_string(in.plan.strokes));
     write_fact(html, "Mass of all blanks", quantity::print(in.plan.mass, in.job.style));
+    write_fact(html, "Time of the set-ups", plan::time_words(plan::job_time(in.plan, in.shop)));
+    write_fact(html, "Lifting", plan::handling_words(in.plan, in.shop, in.job.style));
     write_fact(html,
                "Units",
                in.job.style.system == UnitSystem::inch

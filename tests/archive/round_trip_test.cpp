@@ -59,6 +59,16 @@ archive::File full_file() {
     file.shop.machine.attachments[0].base = material::RatingBase{megapascals(412.9)};
     file.shop.crib.punches.push_back({{geometry::HoleShape::perimeter, inches(7.0 / 3.0), {}}, 2});
     file.shop.rules.blank_k = 0.4421;
+    file.shop.rules.lift_limit = quantity::pounds(100.0 / 3.0);
+    file.shop.rules.support_length = inches(111.1);
+    equipment::WorkTimes& times = file.shop.rules.times;
+    times.invented = false;
+    times.new_station = quantity::seconds(700.7);
+    times.new_tool = quantity::seconds(0.0);
+    times.stroke = quantity::seconds(10.0 / 3.0);
+    times.position.reset();
+    times.handling = {{quantity::kilograms(1.0 / 7.0), quantity::seconds(1.5)}};
+    times.labour_per_hour = 61.25;
     return file;
 }
 

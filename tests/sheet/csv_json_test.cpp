@@ -143,3 +143,24 @@ TEST_CASE("the same plan writes the same bytes") {
     CHECK(json_of(a) == json_of(b));
     CHECK(csv_of(a) == csv_of(b));
 }
+
+TEST_CASE("the time is in minutes, with the labour, or it is null and said why") {
+    Sample sample;
+    const json without = json::parse(json_of(sample));
+    CHECK(without["totals"]["time_min"].is_null());
+    CHECK(without["totals"]["labour_cost"].is_null());
+    CHECK(without["set_ups"][0]["time_min"].is_null());
+    CHECK(without["totals"]["time_words"].get<std::string>().rfind("not computed: ", 0) == 0);
+    equipment::WorkTimes& times = sample.shop.rules.times;
+    times.new_station = times.new_tool = quantity::minutes(7.0);
+    times.stroke = times.position = times.first_piece = Duration{};
+    times.handling = {{quantity::kilograms(10000.0), Duration{}}};
+    times.labour_per_hour = 30.0;
+    const json read = json::parse(json_of(sample));
+    REQUIRE(read["set_ups"].size() == sample.plan.order.size());
+    for (const json& set_up : read["set_ups"])
+        CHECK(set_up["time_min"] == 7.0);
+    const auto set_ups = static_cast<double>(sample.plan.order.size());
+    CHECK(read["totals"]["time_min"] == 7.0 * set_ups);
+    CHECK(read["totals"]["labour_cost"] == 3.5 * set_ups); // 7 min of 30 an hour
+}

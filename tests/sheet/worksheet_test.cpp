@@ -135,3 +135,12 @@ TEST_CASE("steps are set out by the plan's own places") {
     CHECK(html.find("across 1-1/2: along 1-1/2, 6-1/2<") != std::string::npos);
     CHECK(html.find("across 6-1/2: along 1-1/2, 6-1/2<") != std::string::npos);
 }
+
+TEST_CASE("the head says the time and who lifts, or that neither is known") {
+    Sample sample;
+    const std::string without = html_of(sample);
+    CHECK(without.find("<dd>not computed: the house rules have no time for") != std::string::npos);
+    CHECK(without.find("<dd>not checked: the house rules have no lift limit") != std::string::npos);
+    sample.shop.rules.lift_limit = quantity::kilograms(0.001);
+    CHECK(html_of(sample).find(": a hoist</dd>") != std::string::npos);
+}

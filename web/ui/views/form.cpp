@@ -227,6 +227,48 @@ std::optional<std::optional<Stress>> Form::maybe(std::string_view label,
         });
 }
 
+std::optional<std::optional<Mass>>
+Form::maybe(std::string_view label, std::string_view key, const std::optional<Mass>& value) {
+    const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
+    return entry<std::optional<Mass>>(
+        label,
+        key,
+        shown,
+        value ? "" : "not known",
+        [&](const std::string& typed) -> base::Result<std::optional<Mass>> {
+            if (is_blank(typed))
+                return std::optional<Mass>();
+            auto read = quantity::parse_mass(typed, bare(), key);
+            if (!read)
+                return read.refusal();
+            return std::optional<Mass>(*read);
+        });
+}
+
+std::optional<std::optional<double>>
+Form::maybe(std::string_view label, std::string_view key, const std::optional<double>& value) {
+    return entry<std::optional<double>>(
+        label,
+        key,
+        value ? base::write_number(*value) : "",
+        value ? "" : "not known",
+        [&](const std::string& typed) -> base::Result<std::optional<double>> {
+            if (is_blank(typed))
+                return std::optional<double>();
+            auto read = quantity::parse_ratio(typed, key);
+            if (!read)
+                return read.refusal();
+            return std::optional<double>(*read);
+        });
+}
+
+std::optional<Mass> Form::mass(std::string_view label, std::string_view key, Mass value) {
+    const std::string shown = quantity::write_exact(value, desk_.style().system);
+    return entry<Mass>(label, key, shown, "", [&](const std::string& typed) {
+        return quantity::parse_mass(typed, bare(), key);
+    });
+}
+
 std::optional<Angle>
 Form::angle(std::string_view label, std::string_view key, Angle value, std::string_view note) {
     return entry<Angle>(

@@ -50,6 +50,12 @@ public:
                                                std::string_view key,
                                                const std::optional<Stress>& value,
                                                std::string_view note = {});
+    std::optional<std::optional<Mass>>
+    maybe(std::string_view label, std::string_view key, const std::optional<Mass>& value);
+    /// A plain number; the label says its unit.
+    std::optional<std::optional<double>>
+    maybe(std::string_view label, std::string_view key, const std::optional<double>& value);
+    std::optional<Mass> mass(std::string_view label, std::string_view key, Mass value);
     std::optional<Angle>
     angle(std::string_view label, std::string_view key, Angle value, std::string_view note = {});
     std::optional<int> whole(std::string_view label, std::string_view key, int value);

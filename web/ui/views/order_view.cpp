@@ -22,7 +22,7 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
     const float height = ui::line_height(ui, ui::TextSize::large) + 6;
     ui::Rect head{rest.x, rest.y, rest.w, height};
     ui::text(ui,
-             head.cut_right(160),
+             head.cut_right(240),
              reading.strokes,
              {ui::TextSize::body, false, ui::Ink::quiet, ui::Align::right});
     ui::heading(ui, head, reading.title, 2, k_title);
@@ -85,7 +85,8 @@ void order_view(Desk& desk, const ui::Rect& rect) {
                 1,
                 {ui::TextSize::title, true, ui::Ink::ink, ui::Align::left});
     rest.y += height;
-    rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet) + ui.size().gap;
+    rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet);
+    rest.y += ui::paragraph(ui, rest, desk.readings.time(), k_quiet) + ui.size().gap;
     rest.y = not_in_order(desk, rest);
     if (!desk.readings.shopping().empty()) {
         rest.y += ui::paragraph(ui,

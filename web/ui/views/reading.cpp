@@ -1,6 +1,7 @@
 #include "ui/views/reading.h"
 
 #include "plan/explain.h"
+#include "plan/job_time.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
@@ -226,9 +227,14 @@ void Readings::refresh(const edit::Session& session) {
     }
     parts_ = std::move(parts);
 
+    const auto time = plan::job_time(plan, session.shop());
+    time_ = "Time of the set-ups: " + plan::time_words(time);
     order_.clear();
-    for (std::size_t i = 0; i < plan.order.size(); ++i)
+    for (std::size_t i = 0; i < plan.order.size(); ++i) {
         order_.push_back(read_set_up(plan.order[i], i, session, parts_));
+        if (time)
+            order_.back().strokes += ", " + plan::duration_words(time->set_ups[i].total());
+    }
     shopping_.clear();
     for (const plan::Need& need : plan.shopping)
         shopping_.push_back(plan::need_words(need, style));

@@ -145,6 +145,7 @@ public:
     [[nodiscard]] const std::vector<SetUpReading>& order() const { return order_; }
     [[nodiscard]] const std::vector<std::string>& shopping() const { return shopping_; }
     [[nodiscard]] const std::string& totals() const { return totals_; }
+    [[nodiscard]] const std::string& time() const { return time_; }
     /// Lines of the working of one operation, or of the part itself for plan::k_none.
     [[nodiscard]] const std::vector<std::vector<std::string>>&
     working(const edit::Session& session, int part, int operation);
@@ -157,6 +158,7 @@ private:
     std::vector<SetUpReading> order_;
     std::vector<std::string> shopping_;
     std::string totals_;
+    std::string time_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };
 

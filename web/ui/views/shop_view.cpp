@@ -5,6 +5,7 @@
 #include "ui/views/machine_form.h"
 #include "ui/views/shop_draft.h"
 #include "ui/views/station_form.h"
+#include "ui/views/times_form.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/fields.h"
 #include "ui/widgets/text.h"
@@ -17,7 +18,7 @@ namespace treadle::views {
 namespace {
 
 struct Page {
-    enum class Kind { machine, station, attachment, crib, rules };
+    enum class Kind { machine, station, attachment, crib, rules, times };
     Kind kind = Kind::machine;
     int index = 0;
     std::string title;
@@ -61,6 +62,7 @@ std::vector<Page> pages_of(const equipment::Shop& shop) {
         pages.push_back(
             {Kind::crib, static_cast<int>(i), tools[i].first, count_words(tools[i].second)});
     pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
+    pages.push_back({Kind::times, 0, "Times and handling", "Minutes, money, weights"});
     return pages;
 }
 
@@ -115,6 +117,8 @@ float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
         return crib_form(desk, rect, static_cast<CribPage>(page.index));
     case Page::Kind::rules:
         return rules_form(desk, rect);
+    case Page::Kind::times:
+        return times_form(desk, rect);
     }
     return rect.y;
 }

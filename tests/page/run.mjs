@@ -7,6 +7,7 @@ import './touch.mjs';
 import './same.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/parts.mjs';
+import './scenarios/remedies.mjs';
 import './scenarios/start.mjs';
 
 import { run_all } from './harness.mjs';

@@ -1,5 +1,6 @@
 #include "ui/views/operation_rows.h"
 
+#include "ui/views/remedy_rows.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 #include "ui/widgets/verdict.h"
@@ -154,10 +155,13 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
         rest.y += height;
         const int operation = static_cast<int>(i);
         one_row(desk, row, part.operations[i], operation);
-        if (desk.state.operation == operation)
+        if (desk.state.operation == operation) {
             rest.y = checks(desk, rest, part.operations[i], operation);
-        if (desk.state.operation == operation)
+            ui::Rect below = rest;
+            below.cut_left(k_ring);
+            rest.y = remedy_rows(desk, below, index, operation);
             ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
+        }
     }
     return rest.y;
 }

@@ -8,6 +8,7 @@
 #include "edit/session.h"
 #include "sheet/drawing.h"
 
+#include "ui/views/remedy_reading.h"
 #include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
 
@@ -137,6 +138,7 @@ class Readings {
 public:
     /// Says a source by its key; without it a working shows the key.
     std::function<std::string(std::string_view)> source_title;
+    RemedyReadings remedies;
 
     /// Brings everything up to the session's revision. Cheap when nothing changed.
     void refresh(const edit::Session& session);

@@ -40,6 +40,8 @@ static void read_value(const Place& at, Attachment& out) {
     members.may("length", out.length).may("depth", out.depth);
     members.may("largest_thickness", out.largest_thickness);
     members.may("vee_included", out.vee_included).may("stroke", out.stroke);
+    members.may("bed_width", out.bed_width).may("ram_width", out.ram_width);
+    members.may("open_height", out.open_height).may("least_gauge", out.least_gauge);
     members.finish();
 }
 
@@ -65,12 +67,14 @@ static void read_value(const Place& at, DieTool& out) {
 static void read_value(const Place& at, VBlock& out) {
     Members members(at);
     members.need("opening", out.opening).need("length", out.length).may("count", out.count);
+    members.may("width", out.width).may("height", out.height);
     members.finish();
 }
 
 static void read_value(const Place& at, BrakePunch& out) {
     Members members(at);
     members.need("nose", out.nose).need("length", out.length).may("count", out.count);
+    members.may("width", out.width).may("height", out.height).may("included", out.included);
     members.finish();
 }
 

@@ -57,6 +57,10 @@ void write_attachment(Writer& out, const Attachment& attachment) {
     out.if_known("largest_thickness", attachment.largest_thickness);
     out.if_known("vee_included", attachment.vee_included);
     out.if_known("stroke", attachment.stroke);
+    out.if_known("bed_width", attachment.bed_width);
+    out.if_known("ram_width", attachment.ram_width);
+    out.if_known("open_height", attachment.open_height);
+    out.if_known("least_gauge", attachment.least_gauge);
     out.json.end_object();
 }
 
@@ -87,6 +91,8 @@ void write_crib(Writer& out, const Crib& crib) {
         out.quantity("opening", vee.opening);
         out.quantity("length", vee.length);
         out.unless_one("count", vee.count);
+        out.if_known("width", vee.width);
+        out.if_known("height", vee.height);
         out.json.end_object();
     });
     out.list("brake_punches", crib.brake_punches, [&](const BrakePunch& punch) {
@@ -94,6 +100,9 @@ void write_crib(Writer& out, const Crib& crib) {
         out.quantity("nose", punch.nose);
         out.quantity("length", punch.length);
         out.unless_one("count", punch.count);
+        out.if_known("width", punch.width);
+        out.if_known("height", punch.height);
+        out.if_known("included", punch.included);
         out.json.end_object();
     });
     out.list("saddle_dies", crib.saddle_dies, [&](const SaddleDie& die) {

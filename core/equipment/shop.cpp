@@ -132,7 +132,15 @@ Fault attachment_fault(const Attachment& attachment, const Machine& machine) {
         if (auto fault = angle_fault(
                 *attachment.vee_included, degrees(180.0), "vee_included", "above 0, below 180 deg"))
             return fault;
-    return known_size_fault(attachment.stroke, "stroke");
+    if (auto fault = known_size_fault(attachment.stroke, "stroke"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.bed_width, "bed_width"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.ram_width, "ram_width"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.open_height, "open_height"))
+        return fault;
+    return known_size_fault(attachment.least_gauge, "least_gauge");
 }
 
 Fault machine_fault(const Machine& machine) {
@@ -176,6 +184,12 @@ Fault tool_fault(const VBlock& tool) {
         return fault;
     if (auto fault = size_fault(tool.length, "length"))
         return fault;
+    if (auto fault = known_size_fault(tool.width, "width"))
+        return fault;
+    if (tool.width && *tool.width < tool.opening)
+        return base::Refusal{"width", "The block cannot be narrower than its opening.", ""};
+    if (auto fault = known_size_fault(tool.height, "height"))
+        return fault;
     return count_fault(tool.count, 1, k_most_pieces, "count");
 }
 Fault tool_fault(const BrakePunch& tool) {
@@ -183,6 +197,16 @@ Fault tool_fault(const BrakePunch& tool) {
         return fault;
     if (auto fault = size_fault(tool.length, "length"))
         return fault;
+    if (auto fault = known_size_fault(tool.width, "width"))
+        return fault;
+    if (auto fault = known_size_fault(tool.height, "height"))
+        return fault;
+    if (tool.included && !(*tool.included > Angle{}))
+        return base::Refusal{"included", "The angle is out of range.", "above 0, below 180 deg"};
+    if (tool.included)
+        if (auto fault =
+                angle_fault(*tool.included, degrees(180.0), "included", "above 0, below 180 deg"))
+            return fault;
     return count_fault(tool.count, 1, k_most_pieces, "count");
 }
 Fault tool_fault(const SaddleDie& tool) {

@@ -74,6 +74,10 @@ struct Attachment {
     std::optional<Length> largest_thickness;
     std::optional<Angle> vee_included; ///< V notcher: angle of its blades
     std::optional<Length> stroke;
+    std::optional<Length> bed_width;   ///< brake: what the V block stands on, across the bend line
+    std::optional<Length> ram_width;   ///< brake: what the punch hangs on
+    std::optional<Length> open_height; ///< brake: bed to ram, ram up
+    std::optional<Length> least_gauge; ///< brake: nearest that the back stop comes to the punch line
 };
 
 struct PunchTool {
@@ -88,11 +92,16 @@ struct VBlock {
     Length opening;
     Length length;
     int count = 1;
+    std::optional<Length> width = std::nullopt; ///< of the block, across the bend line
+    std::optional<Length> height = std::nullopt;
 };
 struct BrakePunch {
     Length nose;
     Length length;
     int count = 1;
+    std::optional<Length> width = std::nullopt;   ///< of the body above the wedge
+    std::optional<Length> height = std::nullopt;  ///< nose to ram
+    std::optional<Angle> included = std::nullopt; ///< of the wedge
 };
 struct SaddleDie {
     Length run_diameter;  ///< outside diameter of the pipe that the shaped end sits on

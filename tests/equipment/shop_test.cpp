@@ -190,3 +190,33 @@ TEST_CASE("stations are found by id and every kind has its word") {
     CHECK(words.size() == 10);
     CHECK(words.count("") == 0);
 }
+
+TEST_CASE("sizes of the brake's tools stay unknown or are sizes") {
+    Shop shop = sound_shop();
+    shop.crib.vees = {{inches(1.0), inches(10.0), 1}};
+    shop.crib.brake_punches = {{inches(0.125), inches(10.0), 1}};
+    CHECK(checked(shop).ok());
+    Shop narrow = shop; // a block is not narrower than its opening
+    narrow.crib.vees[0].width = inches(0.9);
+    REQUIRE_FALSE(checked(narrow).ok());
+    CHECK(checked(narrow).refusal().field == "crib.vees[0].width");
+    narrow.crib.vees[0].width = inches(1.0);
+    CHECK(checked(narrow).ok());
+    Shop flat = shop;
+    flat.crib.brake_punches[0].included = degrees(0.0);
+    REQUIRE_FALSE(checked(flat).ok());
+    CHECK(checked(flat).refusal().field == "crib.brake_punches[0].included");
+    Shop low = shop;
+    low.crib.brake_punches[0].height = Length{};
+    CHECK_FALSE(checked(low).ok());
+    for (auto member : {&Attachment::bed_width,
+                        &Attachment::ram_width,
+                        &Attachment::open_height,
+                        &Attachment::least_gauge}) {
+        Shop none = shop;
+        none.machine.attachments[0].*member = Length{};
+        CHECK_FALSE(checked(none).ok());
+        none.machine.attachments[0].*member = inches(3.0);
+        CHECK(checked(none).ok());
+    }
+}

@@ -46,6 +46,9 @@ void check_layout(const Question& question, PartPlan& plan);
 /// Warns at the first operation of what is too heavy or too long for one person (handling.cpp).
 void check_handling(const Question& question, PartPlan& plan);
 
+/// The order of the part's bends; a check beside each bend that no order can make.
+void check_bend_order(const Question& question, PartPlan& plan);
+
 /// Set-ups in working order for the parts that can be made.
 [[nodiscard]] std::vector<SetUp> work_order(const Plan& plan);
 

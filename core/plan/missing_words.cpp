@@ -61,11 +61,23 @@ void say_all(std::string& text, const char* stem, const Things& things) {
     }
 }
 
+/// Tools of the crib have no names: they are counted.
+void say_numbered(std::string& text, const char* stem, const char* name) {
+    for (std::size_t at = text.find(stem); at != std::string::npos; at = text.find(stem, at)) {
+        const auto found = indexed(text, at, stem);
+        if (!found)
+            return;
+        say(text, at, *found, name + std::to_string(found->index + 1));
+    }
+}
+
 } // namespace
 
 std::string with_names(std::string text, const equipment::Shop& shop) {
     say_all(text, k_stations, shop.machine.stations);
     say_all(text, k_attachments, shop.machine.attachments);
+    say_numbered(text, "crib.vees[", "V block ");
+    say_numbered(text, "crib.brake_punches[", "brake punch ");
     for (const CribList& list : k_lists) {
         const std::size_t at = text.find(list.path);
         if (at != std::string::npos)

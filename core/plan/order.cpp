@@ -1,7 +1,7 @@
 // Order of work: all that can be done in one set-up is done, then the next is chosen.
 //
 // Precedence inside a part: cut, notch and punch in the flat before bends (a bent leg is in the way
-// of every stop), bends in their order along the part, ends shaped last.
+// of every stop), bends in their own order, ends shaped last.
 // Choice of the next set-up, greedy: one whose every stroke of the job is ready comes first (it
 // never has to come back), then the earlier kind of work, then the larger.
 
@@ -135,6 +135,7 @@ private:
             else
                 by_phase[phase].push_back(node);
         }
+        sort_bends(planned, bends);
         PartQueue& queue = queues_[static_cast<std::size_t>(part)];
         for (auto& [phase, stage] : by_phase) {
             if (phase > 3)
@@ -143,6 +144,18 @@ private:
         }
         if (by_phase.empty() || by_phase.rbegin()->first < 3)
             queue.stages.insert(queue.stages.end(), bends.begin(), bends.end());
+    }
+
+    /// As the part's own order of bends says, where there is one.
+    static void sort_bends(const PartPlan& part, std::vector<Stage>& bends) {
+        if (!part.bends || part.bends->steps.size() != bends.size())
+            return;
+        const std::vector<Stage> along = std::move(bends);
+        bends.clear();
+        for (const BendStep& step : part.bends->steps)
+            for (const Stage& stage : along)
+                if (stage.front().operation == step.bend)
+                    bends.push_back(stage);
     }
 
     void release(PartQueue& queue) {

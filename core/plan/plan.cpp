@@ -170,8 +170,10 @@ PartPlan plan_part(const job::PartRef& part,
             ++bends;
     }
     lay_out_blank(question, job.style, plan);
-    if (!plan.problem)
+    if (!plan.problem) {
         check_layout(question, plan);
+        check_bend_order(question, plan);
+    }
     check_handling(question, plan);
     sum_up(plan, shop.rules.least_margin);
     return plan;

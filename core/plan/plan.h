@@ -8,6 +8,7 @@
 #include "base/result.h"
 #include "equipment/shop.h"
 #include "job/job.h"
+#include "plan/bend_order.h"
 #include "plan/verdict.h"
 #include "process/blank.h"
 
@@ -79,6 +80,7 @@ struct PartPlan {
     Mass mass_each;          ///< of the blank
     process::Blank blank;    ///< bent parts: deductions, bend lines, leg origins
     std::vector<Mark> marks; ///< in running order from the datum end
+    std::optional<BendSequence> bends; ///< of bent parts; bends are indices of operations
     std::vector<OperationPlan> operations; ///< same order as the part's
 };
 

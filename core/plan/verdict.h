@@ -46,6 +46,7 @@ enum class Rule {
     least_leg,        ///< leg that still bridges the die
     least_radius,     ///< inside radius against the grade's least
     wanted_radius,    ///< radius reached is not the one asked for (warns)
+    bend_order,       ///< no order of the part's bends keeps clear of the tools
     saddle_die,       ///< die for this pipe on that run
     tool_in_crib,     ///< the tool is not in the crib (warns: shopping list)
     handling,         ///< heavier than one person lifts here (warns)

@@ -78,6 +78,9 @@ draw_finished(const plan::PartPlan& plan, PrintStyle style, PictureBox box = k_f
 /// Small picture for a list: outline only, no text.
 [[nodiscard]] Drawing draw_small(const plan::PartPlan& plan);
 
+/// Side view after this step of the plan's order of bends, the rest still flat; outline only.
+[[nodiscard]] Drawing draw_bend_stage(const plan::PartPlan& plan, std::size_t step);
+
 /// Inline SVG that fits the box, presentation attributes only (no style), text escaped.
 [[nodiscard]] std::string to_svg(const Drawing& drawing, double width_mm, double height_mm);
 

@@ -63,6 +63,9 @@ struct Profile {
 };
 /// Seen along the bend lines. Nothing when the plan has no figures for some bend.
 [[nodiscard]] std::optional<Profile> bent_profile(const plan::PartPlan& plan);
+/// With only these operations' bends made, the others still flat.
+[[nodiscard]] std::optional<Profile> bent_profile(const plan::PartPlan& plan,
+                                                  const std::vector<int>& made);
 
 /// The section across, outside and, for hollow ones, inside.
 [[nodiscard]] std::vector<std::vector<Spot>> section_outlines(const Section& section);

@@ -167,6 +167,44 @@ void write_operation(JsonWriter& json,
     json.end_array().end_object();
 }
 
+const char* obstacle_key(plan::BendObstacle obstacle) {
+    static constexpr const char* k_keys[] = {"punch", "ram", "die", "bed", "stop", "open_height"};
+    return k_keys[static_cast<std::size_t>(obstacle)];
+}
+
+/// Null for a part without bends.
+void write_bend_order(JsonWriter& json, const plan::PartPlan& part) {
+    json.key("bend_order");
+    if (!part.bends) {
+        json.null();
+        return;
+    }
+    json.begin_object().field("turns", part.bends->turns);
+    json.field("missing", part.bends->missing).field("too_many", part.bends->too_many);
+    json.key("steps").begin_array();
+    for (const plan::BendStep& step : part.bends->steps) {
+        json.begin_object().field("operation", step.bend);
+        json.field("datum_face_up", step.datum_up).field("datum_end_gauged", step.start_gauged);
+        json.field("turned_first", step.turned).field("stop_mm", mm(step.stop)).key("against_leg");
+        if (step.against == plan::k_none)
+            json.null();
+        else
+            json.number(step.against);
+        json.end_object();
+    }
+    json.end_array().key("blocked").begin_array();
+    for (const plan::BendBlock& block : part.bends->blocked) {
+        json.begin_object().field("operation", block.bend);
+        json.field("obstacle", obstacle_key(block.obstacle)).key("leg");
+        if (block.leg == plan::k_none)
+            json.null();
+        else
+            json.number(block.leg);
+        json.end_object();
+    }
+    json.end_array().end_object();
+}
+
 const char* mark_key(plan::Mark::Kind kind) {
     switch (kind) {
     case plan::Mark::Kind::hole:
@@ -198,6 +236,7 @@ void write_part(JsonWriter& json,
     json.field("blank_exact_mm", mm(part.blank_exact));
     json.field("blank_width_mm", mm(part.blank_width));
     json.field("mass_each_kg", short_of(quantity::to_kilograms(part.mass_each)));
+    write_bend_order(json, part);
     json.key("operations").begin_array();
     for (std::size_t i = 0; i < part.operations.size(); ++i)
         write_operation(json, part, i, job, shop);

@@ -52,6 +52,8 @@ struct BendInPlan {
     double setback = 0.0;
     bool up = true;
     int operation = 0;
+    double allowance = 0.0;
+    bool made = true;
 };
 
 std::optional<std::vector<BendInPlan>> bends_of(const plan::PartPlan& plan) {
@@ -67,7 +69,8 @@ std::optional<std::vector<BendInPlan>> bends_of(const plan::PartPlan& plan) {
                          planned.bend.angle.in_radians(),
                          to_millimetres(planned.figures.setback),
                          bend->up,
-                         static_cast<int>(i)});
+                         static_cast<int>(i),
+                         to_millimetres(planned.figures.allowance)});
     }
     if (bends.size() + 1 != plan.part->legs.size())
         return std::nullopt;
@@ -87,10 +90,8 @@ std::vector<Spot> box(double x0, double y0, double x1, double y1) {
     return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
 }
 
-} // namespace
-
-std::optional<Profile> bent_profile(const plan::PartPlan& plan) {
-    const auto bends = bends_of(plan);
+std::optional<Profile> profile_of(const plan::PartPlan& plan,
+                                  const std::optional<std::vector<BendInPlan>>& bends) {
     if (!bends)
         return std::nullopt;
     Walker walker;
@@ -114,6 +115,10 @@ std::optional<Profile> bent_profile(const plan::PartPlan& plan) {
         made.legs.push_back(leg);
         if (after == nullptr)
             break;
+        if (!after->made) {
+            walker.straight(after->allowance);
+            continue;
+        }
         const double halfway = walker.heading + (after->up ? 1.0 : -1.0) * after->angle / 2.0;
         walker.turn(after->radius, after->angle, after->up);
         const double turn = after->up ? 1.0 : -1.0;
@@ -125,6 +130,20 @@ std::optional<Profile> bent_profile(const plan::PartPlan& plan) {
     made.outline = walker.lower;
     made.outline.insert(made.outline.end(), walker.upper.rbegin(), walker.upper.rend());
     return made;
+}
+
+} // namespace
+
+std::optional<Profile> bent_profile(const plan::PartPlan& plan) {
+    return profile_of(plan, bends_of(plan));
+}
+
+std::optional<Profile> bent_profile(const plan::PartPlan& plan, const std::vector<int>& made) {
+    auto bends = bends_of(plan);
+    if (bends)
+        for (BendInPlan& bend : *bends)
+            bend.made = std::find(made.begin(), made.end(), bend.operation) != made.end();
+    return profile_of(plan, bends);
 }
 
 std::vector<std::vector<Spot>> section_outlines(const Section& section) {

@@ -138,6 +138,7 @@ void write_parts(Html& html, const SheetInputs& in) {
         write_drawings(html, in, *part);
         write_operations(html, in, *part);
         write_bends(html, in, *part);
+        write_bend_order(html, in, *part);
         html.close();
     }
     html.close();

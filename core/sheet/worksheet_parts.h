@@ -22,6 +22,12 @@ void write_not_made(Html& html, const SheetInputs& in);
 void write_shopping(Html& html, const SheetInputs& in);
 void write_workings(Html& html, const SheetInputs& in);
 
+/// The order of a part's bends, a small side view after each.
+void write_bend_order(Html& html, const SheetInputs& in, const plan::PartPlan& part);
+/// How the part lies for a bend and what its stop is set to; empty where no order is planned.
+[[nodiscard]] std::vector<std::string>
+bend_settings(const plan::PartPlan& part, int operation, PrintStyle style);
+
 /// A shape and a word: never by colour alone.
 void write_verdict(Html& html, plan::Outcome outcome, const std::string& words);
 

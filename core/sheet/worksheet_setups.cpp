@@ -98,10 +98,13 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
             rows.push_back("far end " + quantity::print(cut->finish_mitre, style) + " from square");
         return rows;
     }
+    std::vector<std::string> rows;
     for (const plan::Mark& mark : part.marks)
         if (mark.kind == plan::Mark::Kind::bend_line && mark.operation == step.operation)
-            return {"bend line along " + setting_text(mark.x, style)};
-    return {};
+            rows.push_back("bend line along " + setting_text(mark.x, style));
+    for (std::string& setting : bend_settings(part, step.operation, style))
+        rows.push_back(std::move(setting));
+    return rows;
 }
 
 /// Tool sizes that stay for the whole set-up and are set by hand.

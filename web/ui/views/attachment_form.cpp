@@ -53,6 +53,12 @@ void limits(Form& form,
         length("Deepest bite", "depth", &Attachment::depth);
     length("Thickest metal", "largest_thickness", &Attachment::largest_thickness);
     length("Stroke", "stroke", &Attachment::stroke);
+    if (brake) {
+        length("Width of the bed", "bed_width", &Attachment::bed_width);
+        length("Width of the ram", "ram_width", &Attachment::ram_width);
+        length("Bed to ram, open", "open_height", &Attachment::open_height);
+        length("Stop at its nearest", "least_gauge", &Attachment::least_gauge);
+    }
     if (is.kind == AttachmentKind::vee_notcher) {
         if (const auto typed =
                 form.maybe("Angle of the blades", path + "vee_included", is.vee_included))

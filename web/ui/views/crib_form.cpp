@@ -58,6 +58,21 @@ void length_field(Form& form,
     }
 }
 
+/// A size that may stay unknown.
+template <class Tool, class Size>
+void maybe_field(Form& form,
+                 const std::string& path,
+                 const char* label,
+                 const char* name,
+                 const Tool& tool,
+                 std::optional<Size> Tool::*member,
+                 std::optional<Tool>& changed) {
+    if (const auto typed = form.maybe(label, path + "." + name, tool.*member)) {
+        changed = tool;
+        (*changed).*member = *typed;
+    }
+}
+
 template <class Tool>
 std::optional<Tool> hole_tool_fields(Form& form, const std::string& path, const Tool& tool) {
     std::optional<Tool> changed;
@@ -83,6 +98,8 @@ fields(Form& form, const std::string& path, const equipment::VBlock& tool) {
     std::optional<VBlock> changed;
     length_field(form, path, "Opening", "opening", tool, &VBlock::opening, changed);
     length_field(form, path, "Length", "length", tool, &VBlock::length, changed);
+    maybe_field(form, path, "Width of the block", "width", tool, &VBlock::width, changed);
+    maybe_field(form, path, "Height of the block", "height", tool, &VBlock::height, changed);
     count_field(form, path, tool, changed);
     return changed;
 }
@@ -92,6 +109,9 @@ fields(Form& form, const std::string& path, const equipment::BrakePunch& tool) {
     std::optional<BrakePunch> changed;
     length_field(form, path, "Nose radius", "nose", tool, &BrakePunch::nose, changed);
     length_field(form, path, "Length", "length", tool, &BrakePunch::length, changed);
+    maybe_field(form, path, "Width of the body", "width", tool, &BrakePunch::width, changed);
+    maybe_field(form, path, "Height, nose to ram", "height", tool, &BrakePunch::height, changed);
+    maybe_field(form, path, "Angle of the wedge", "included", tool, &BrakePunch::included, changed);
     count_field(form, path, tool, changed);
     return changed;
 }

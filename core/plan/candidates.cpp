@@ -97,24 +97,19 @@ Check warning_check(Rule rule, std::string said) {
 Check size_check_or_missing(Rule rule,
                             Length demand,
                             const std::optional<Length>& offer,
-                            std::string path) {
-    return offer ? size_check(rule, demand, *offer) : missing_check(rule, std::move(path));
+                            const DatumPath& path) {
+    return offer ? size_check(rule, demand, *offer) : missing_check(rule, path);
 }
 
 Check force_check_or_missing(const Metal& metal,
                              Force at_high,
                              const std::optional<Force>& offer,
-                             std::string path) {
-    return offer ? force_check(metal, at_high, *offer)
-                 : missing_check(Rule::force, std::move(path));
+                             const DatumPath& path) {
+    return offer ? force_check(metal, at_high, *offer) : missing_check(Rule::force, path);
 }
 
-std::string station_path(int station, const char* datum) {
-    return "machine.stations[" + std::to_string(station) + "]." + datum;
-}
-
-std::string attachment_path(int attachment, const char* datum) {
-    return "machine.attachments[" + std::to_string(attachment) + "]." + datum;
+DatumPath::operator std::string() const {
+    return std::string("machine.") + list + "[" + std::to_string(index) + "]." + datum;
 }
 
 void decide(OperationPlan& plan, double least_margin) {

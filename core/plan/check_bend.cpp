@@ -1,6 +1,7 @@
 #include "plan/checks.h"
 #include "process/air_bend.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace treadle::plan {
@@ -132,6 +133,7 @@ OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting
     const Attachment& brake =
         q.shop.machine.attachments[static_cast<std::size_t>(mounting.attachment)];
     OperationPlan plan;
+    plan.checks.reserve(k_usual_checks);
     plan.strokes = 1;
     plan.tools.station = mounting.station;
     plan.tools.attachment = mounting.attachment;
@@ -248,16 +250,21 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
             question.metal.thickness, *question.metal.grade, question.part.grain, bend.angle)};
     std::optional<OperationPlan> best;
     Distance best_off;
-    const std::vector<VeeChoice> tools = choices(bend_case);
+    std::vector<VeeChoice> tools = choices(bend_case);
     const std::vector<Mounting> places = mountings(question.shop.machine, AttachmentKind::brake);
     if (places.empty())
         return refused_plan(Rule::no_station, "No brake fits this machine.");
     if (tools.empty())
         return without_vee(bend_case);
+    std::stable_sort(tools.begin(), tools.end(), [&](const VeeChoice& a, const VeeChoice& b) {
+        return nearer(distance(bend_case, a), distance(bend_case, b));
+    });
     for (const Mounting mounting : places) {
         for (const VeeChoice& choice : tools) {
-            OperationPlan plan = with_tools(bend_case, choice, mounting);
             const Distance off = distance(bend_case, choice);
+            if (best && best->outcome == Outcome::fits && nearer(best_off, off))
+                break; // nothing farther away replaces a fit
+            OperationPlan plan = with_tools(bend_case, choice, mounting);
             const bool equal = best && !nearer(off, best_off) && !nearer(best_off, off);
             if (!best || plan.outcome < best->outcome ||
                 (plan.outcome == best->outcome &&

@@ -130,6 +130,7 @@ OperationPlan on_station(const Question& question, const job::Cut& cut, int inde
     const Section& section = question.part.section;
     const bool flat = section.shape == Shape::flat || section.shape == Shape::plate;
     OperationPlan plan;
+    plan.checks.reserve(k_usual_checks);
     plan.tools.station = index;
     const Angle mitre = Angle::from_degrees(
         std::max(std::abs(cut.start_mitre.in_degrees()), std::abs(cut.finish_mitre.in_degrees())));

@@ -203,6 +203,7 @@ OperationPlan on_station(
     const Question& question, const job::Punch& punch, int index, Force at_high, Length thickness) {
     const Station& station = question.shop.machine.stations[static_cast<std::size_t>(index)];
     OperationPlan plan;
+    plan.checks.reserve(k_usual_checks);
     plan.tools.station = index;
     plan.strokes = job::hole_count(punch.at);
     plan.checks.push_back(force_check_or_missing(

@@ -49,8 +49,10 @@ void check_handling(const Question& question, PartPlan& plan);
 /// The order of the part's bends; a check beside each bend that no order can make.
 void check_bend_order(const Question& question, PartPlan& plan);
 
-/// Set-ups in working order for the parts that can be made.
-[[nodiscard]] std::vector<SetUp> work_order(const Plan& plan);
+/// Stages and set-ups of the part's own work, once its verdict stands.
+void list_work(PartPlan& plan);
+/// Set-ups in working order for the parts that can be made, and how many are needed at least.
+void put_in_order(Plan& plan);
 
 // ── made by candidates.cpp, used by every check ──
 
@@ -65,18 +67,32 @@ void check_bend_order(const Question& question, PartPlan& plan);
 [[nodiscard]] Check refused_check(Rule rule, std::string said);
 /// Said beside the verdict, decides nothing.
 [[nodiscard]] Check warning_check(Rule rule, std::string said);
+/// Where a datum of the machine stands. Put into words only when it is missing: most are there.
+struct DatumPath {
+    const char* list; ///< of the machine
+    int index;
+    const char* datum;
+
+    operator std::string() const; // NOLINT(google-explicit-constructor): it is the path
+};
+[[nodiscard]] constexpr DatumPath station_path(int station, const char* datum) {
+    return {"stations", station, datum};
+}
+[[nodiscard]] constexpr DatumPath attachment_path(int attachment, const char* datum) {
+    return {"attachments", attachment, datum};
+}
+
 /// Compares when the datum is there, names it when it is not.
 [[nodiscard]] Check size_check_or_missing(Rule rule,
                                           Length demand,
                                           const std::optional<Length>& offer,
-                                          std::string path);
+                                          const DatumPath& path);
 [[nodiscard]] Check force_check_or_missing(const Metal& metal,
                                            Force at_high,
                                            const std::optional<Force>& offer,
-                                           std::string path);
-
-[[nodiscard]] std::string station_path(int station, const char* datum);
-[[nodiscard]] std::string attachment_path(int attachment, const char* datum);
+                                           const DatumPath& path);
+/// Checks of one operation at one place, at most but for the rarest: room is made once.
+inline constexpr std::size_t k_usual_checks = 8;
 
 /// Outcome, deciding check and tightness from the checks.
 void decide(OperationPlan& plan, double least_margin);

@@ -1,209 +1,242 @@
 // Order of work: all that can be done in one set-up is done, then the next is chosen.
 //
-// Precedence inside a part: cut, notch and punch in the flat before bends (a bent leg is in the way
-// of every stop), bends in their own order, ends shaped last.
 // Choice of the next set-up, greedy: one whose every stroke of the job is ready comes first (it
-// never has to come back), then the earlier kind of work, then the larger.
+// never has to come back), then the earlier kind of work, then the larger. Where that needs more
+// than one set-up for each group of work, a shorter order is searched for (order_groups.h).
 
 #include "plan/checks.h"
+#include "plan/order_groups.h"
 
-#include <cmath>
-#include <map>
+#include <algorithm>
+#include <functional>
+#include <queue>
 #include <tuple>
 
 namespace treadle::plan {
 
 namespace {
 
-/// Cut 0, notch 1, punch 2, bend 3, saddle 4.
-int phase_of(const job::Operation& operation) {
-    if (std::holds_alternative<job::Cut>(operation))
-        return 0;
-    if (std::holds_alternative<job::Notch>(operation))
-        return 1;
-    if (std::holds_alternative<job::Punch>(operation))
-        return 2;
-    if (std::holds_alternative<job::Bend>(operation))
-        return 3;
-    return 4;
-}
-
-long long micrometres(Length length) {
-    return std::llround(quantity::to_millimetres(length) * 1000.0);
-}
-
-using Key = std::tuple<int,
-                       int,
-                       int,
-                       int,
-                       int,
-                       int,
-                       int,
-                       int,
-                       int,
-                       long long,
-                       long long,
-                       long long,
-                       long long,
-                       long long>;
-
-/// Two operations with the same key need no change between them. Sizes stand beside the indices so
-/// that a tool still to be bought counts as one too.
-Key key_of(int phase, const Tooling& t) {
-    return {phase,
-            t.station,
-            t.attachment,
-            t.holder,
-            t.punch,
-            t.die,
-            t.vee,
-            t.brake_punch,
-            static_cast<int>(t.punch_size.shape),
-            micrometres(t.punch_size.size),
-            micrometres(t.punch_size.size2),
-            micrometres(t.opening),
-            micrometres(t.saddle_run),
-            std::llround(t.mitre.in_degrees() * 1000.0)};
-}
-
 struct Node {
     int part = 0;
     int operation = 0;
-    std::size_t group = 0;
+    int group = 0;
 };
 
 struct Group {
-    Tooling tools;
-    int phase = 0;
+    const WorkItem* like = nullptr;
+    const Tooling* tools = nullptr;
     std::size_t left = 0;    ///< nodes not yet done
     std::vector<Node> ready; ///< nodes that may be done now
 };
 
-/// The operations of one part that may be done at the same stage.
-using Stage = std::vector<Node>;
+/// Finds the group of a key: open addressing, sized once.
+class Index {
+public:
+    explicit Index(std::size_t most) {
+        while (slots_.size() < 2 * most)
+            slots_.resize(slots_.size() * 2);
+        std::fill(slots_.begin(), slots_.end(), -1);
+    }
+    int find_or_add(const WorkItem& item, const Tooling& tools, std::vector<Group>& groups) {
+        for (std::size_t at = item.hash & (slots_.size() - 1);;
+             at = (at + 1) & (slots_.size() - 1)) {
+            if (slots_[at] < 0) {
+                slots_[at] = static_cast<int>(groups.size());
+                groups.push_back({&item, &tools, 0, {}});
+            }
+            const Group& group = groups[static_cast<std::size_t>(slots_[at])];
+            if (group.like->hash == item.hash && group.like->key == item.key)
+                return slots_[at];
+        }
+    }
 
-struct PartQueue {
-    std::vector<Stage> stages;
-    std::size_t at = 0;
-    std::size_t open = 0; ///< nodes of the current stage not yet done
+private:
+    std::vector<int> slots_ = std::vector<int>(16);
 };
 
 class Orderer {
 public:
-    explicit Orderer(const Plan& plan) : plan_(plan) {
-        queues_.resize(plan.parts.size());
-        for (std::size_t p = 0; p < plan.parts.size(); ++p)
-            if (plan.parts[p]->outcome <= Outcome::fits_up_to)
-                queue(static_cast<int>(p));
-        for (std::size_t p = 0; p < queues_.size(); ++p)
-            release(queues_[p]);
+    explicit Orderer(const Plan& plan) : plan_(plan), first_(plan.parts.size() + 1) {
+        std::size_t all = 0;
+        for (const auto& part : plan.parts)
+            all += part->work.size();
+        Index index(all);
+        nodes_.reserve(all);
+        for (std::size_t p = 0; p < plan.parts.size(); ++p) {
+            const PartPlan& part = *plan.parts[p];
+            first_[p] = nodes_.size();
+            for (const WorkItem& item : part.work) {
+                const auto operation = static_cast<std::size_t>(item.operation);
+                const int group =
+                    index.find_or_add(item, part.operations[operation].tools, groups_);
+                nodes_.push_back({static_cast<int>(p), item.operation, group});
+            }
+        }
+        first_.back() = nodes_.size();
+        start();
     }
 
-    std::vector<SetUp> run() {
+    [[nodiscard]] std::size_t group_count() const { return groups_.size(); }
+
+    std::vector<SetUp> greedy() {
         std::vector<SetUp> order;
-        for (std::size_t group = next(); group != k_no_group; group = next()) {
-            SetUp set_up;
-            set_up.tools = groups_[group].tools;
-            while (!groups_[group].ready.empty()) { // doing a bend may make the next one ready
-                std::vector<Node> now;
-                now.swap(groups_[group].ready);
-                for (const Node& node : now)
-                    do_one(node, set_up);
-            }
-            order.push_back(std::move(set_up));
+        for (std::size_t g = 0; g < groups_.size(); ++g)
+            offer(static_cast<int>(g));
+        while (!offers_.empty()) {
+            const Offer best = offers_.top();
+            offers_.pop();
+            const Group& group = groups_[static_cast<std::size_t>(std::get<3>(best))];
+            if (!group.ready.empty() && best == offer_of(std::get<3>(best)))
+                order.push_back(visit(std::get<3>(best), true));
         }
         return order;
     }
 
+    /// The visits as they are told.
+    std::vector<SetUp> follow(const std::vector<int>& visits) {
+        start();
+        std::vector<SetUp> order;
+        order.reserve(visits.size());
+        for (const int group : visits)
+            order.push_back(visit(group, false));
+        return order;
+    }
+
+    [[nodiscard]] std::vector<WorkGroup> traits() const {
+        std::vector<WorkGroup> traits;
+        for (const Group& group : groups_)
+            traits.push_back({group.like->kind, group.tools->station});
+        return traits;
+    }
+    [[nodiscard]] std::vector<int> visits() const { return visits_; }
+    /// Groups that each part runs through.
+    [[nodiscard]] std::vector<Route> routes() const {
+        std::vector<Route> routes;
+        for (std::size_t p = 0; p < plan_.parts.size(); ++p) {
+            const std::vector<WorkItem>& work = plan_.parts[p]->work;
+            Route route;
+            for (std::size_t i = 0; i < work.size(); ++i) {
+                if (i == 0 || work[i].stage != work[i - 1].stage)
+                    route.emplace_back();
+                const int group = nodes_[first_[p] + i].group;
+                if (std::find(route.back().begin(), route.back().end(), group) ==
+                    route.back().end())
+                    route.back().push_back(group);
+            }
+            if (!route.empty())
+                routes.push_back(std::move(route));
+        }
+        std::sort(routes.begin(), routes.end());
+        routes.erase(std::unique(routes.begin(), routes.end()), routes.end());
+        return routes;
+    }
+
 private:
-    static constexpr std::size_t k_no_group = static_cast<std::size_t>(-1);
+    /// Smallest first: comes back or not, kind, how much is ready, group.
+    using Offer = std::tuple<int, int, long long, int>;
 
-    void queue(int part) {
-        const PartPlan& planned = *plan_.parts[static_cast<std::size_t>(part)];
-        std::map<int, Stage> by_phase;
-        std::vector<Stage> bends;
-        for (std::size_t i = 0; i < planned.operations.size(); ++i) {
-            const int phase = phase_of(planned.part->operations[i]);
-            const Key key = key_of(phase, planned.operations[i].tools);
-            const auto [known, fresh] = index_.try_emplace(key, groups_.size());
-            if (fresh)
-                groups_.push_back({planned.operations[i].tools, phase, 0, {}});
-            ++groups_[known->second].left;
-            const Node node{part, static_cast<int>(i), known->second};
-            if (phase == 3)
-                bends.push_back({node});
-            else
-                by_phase[phase].push_back(node);
+    [[nodiscard]] Offer offer_of(int index) const {
+        const Group& group = groups_[static_cast<std::size_t>(index)];
+        return {group.ready.size() == group.left ? 0 : 1,
+                group.like->kind,
+                -static_cast<long long>(group.ready.size()),
+                index};
+    }
+    /// Offers are not taken back: one that no longer holds is passed over.
+    void offer(int index) {
+        if (!groups_[static_cast<std::size_t>(index)].ready.empty())
+            offers_.push(offer_of(index));
+    }
+
+    void start() {
+        at_.assign(first_.begin(), first_.end() - 1);
+        open_.assign(plan_.parts.size(), 0);
+        visits_.clear();
+        for (Group& group : groups_)
+            group = {group.like, group.tools, 0, {}};
+        for (const Node& node : nodes_)
+            ++groups_[static_cast<std::size_t>(node.group)].left;
+        for (std::size_t p = 0; p < plan_.parts.size(); ++p)
+            release(p, false);
+    }
+
+    void release(std::size_t part, bool offered) {
+        const std::vector<WorkItem>& work = plan_.parts[part]->work;
+        const std::size_t first = at_[part];
+        std::size_t i = first;
+        for (; i < first_[part + 1]; ++i) {
+            if (work[i - first_[part]].stage != work[first - first_[part]].stage)
+                break;
+            groups_[static_cast<std::size_t>(nodes_[i].group)].ready.push_back(nodes_[i]);
+            if (offered)
+                changed_.push_back(nodes_[i].group);
         }
-        sort_bends(planned, bends);
-        PartQueue& queue = queues_[static_cast<std::size_t>(part)];
-        for (auto& [phase, stage] : by_phase) {
-            if (phase > 3)
-                queue.stages.insert(queue.stages.end(), bends.begin(), bends.end());
-            queue.stages.push_back(std::move(stage));
+        open_[part] = i - first;
+    }
+
+    SetUp visit(int index, bool offered) {
+        Group& group = groups_[static_cast<std::size_t>(index)];
+        SetUp set_up;
+        set_up.tools = *group.tools;
+        set_up.steps.reserve(group.ready.size());
+        visits_.push_back(index);
+        while (!group.ready.empty()) { // doing a bend may make the next one ready
+            now_.clear();
+            now_.swap(group.ready);
+            for (const Node& node : now_)
+                do_one(node, set_up, offered);
         }
-        if (by_phase.empty() || by_phase.rbegin()->first < 3)
-            queue.stages.insert(queue.stages.end(), bends.begin(), bends.end());
+        std::sort(changed_.begin(), changed_.end());
+        changed_.erase(std::unique(changed_.begin(), changed_.end()), changed_.end());
+        for (const int other : changed_)
+            offer(other);
+        changed_.clear();
+        return set_up;
     }
 
-    /// As the part's own order of bends says, where there is one.
-    static void sort_bends(const PartPlan& part, std::vector<Stage>& bends) {
-        if (!part.bends || part.bends->steps.size() != bends.size())
-            return;
-        const std::vector<Stage> along = std::move(bends);
-        bends.clear();
-        for (const BendStep& step : part.bends->steps)
-            for (const Stage& stage : along)
-                if (stage.front().operation == step.bend)
-                    bends.push_back(stage);
-    }
-
-    void release(PartQueue& queue) {
-        if (queue.at >= queue.stages.size())
-            return;
-        const Stage& stage = queue.stages[queue.at];
-        queue.open = stage.size();
-        for (const Node& node : stage)
-            groups_[node.group].ready.push_back(node);
-    }
-
-    void do_one(const Node& node, SetUp& set_up) {
-        const PartPlan& planned = *plan_.parts[static_cast<std::size_t>(node.part)];
+    void do_one(const Node& node, SetUp& set_up, bool offered) {
+        const auto part = static_cast<std::size_t>(node.part);
+        const PartPlan& planned = *plan_.parts[part];
         const int pieces = planned.part->count;
         const int strokes =
             pieces * planned.operations[static_cast<std::size_t>(node.operation)].strokes;
         set_up.steps.push_back({node.part, node.operation, pieces, strokes});
         set_up.strokes += strokes;
-        --groups_[node.group].left;
-        PartQueue& queue = queues_[static_cast<std::size_t>(node.part)];
-        if (--queue.open == 0) {
-            ++queue.at;
-            release(queue);
-        }
-    }
-
-    [[nodiscard]] std::size_t next() const {
-        std::size_t best = k_no_group;
-        const auto rank = [&](std::size_t i) {
-            const Group& group = groups_[i];
-            const bool whole = group.ready.size() == group.left;
-            return std::tuple{
-                whole ? 0 : 1, group.phase, -static_cast<long long>(group.ready.size())};
-        };
-        for (std::size_t i = 0; i < groups_.size(); ++i)
-            if (!groups_[i].ready.empty() && (best == k_no_group || rank(i) < rank(best)))
-                best = i;
-        return best;
+        --groups_[static_cast<std::size_t>(node.group)].left;
+        if (--open_[part] != 0)
+            return;
+        const std::vector<WorkItem>& work = plan_.parts[part]->work;
+        const int stage = work[at_[part] - first_[part]].stage;
+        while (at_[part] < first_[part + 1] && work[at_[part] - first_[part]].stage == stage)
+            ++at_[part];
+        release(part, offered);
     }
 
     const Plan& plan_;
-    std::map<Key, std::size_t> index_;
+    std::vector<std::size_t> first_; ///< first node of every part, and the end
+    std::vector<Node> nodes_;        ///< part after part, stage after stage
     std::vector<Group> groups_;
-    std::vector<PartQueue> queues_;
+    std::vector<std::size_t> at_; ///< by part: first node of the stage at hand
+    std::vector<std::size_t> open_;
+    std::vector<int> visits_;
+    std::vector<Node> now_;
+    std::vector<int> changed_; ///< groups with something more ready
+    std::priority_queue<Offer, std::vector<Offer>, std::greater<>> offers_;
 };
 
 } // namespace
 
-std::vector<SetUp> work_order(const Plan& plan) { return Orderer(plan).run(); }
+void put_in_order(Plan& plan) {
+    Orderer orderer(plan);
+    plan.order = orderer.greedy();
+    plan.least_set_ups = static_cast<int>(orderer.group_count()); // each group is set up once
+    if (plan.order.size() > orderer.group_count()) {
+        const Visits fewest = fewest_visits(orderer.traits(), orderer.routes(), orderer.visits());
+        plan.least_set_ups = fewest.least;
+        if (fewest.order.size() < plan.order.size())
+            plan.order = orderer.follow(fewest.order);
+    }
+    plan.order_proven = static_cast<int>(plan.order.size()) == plan.least_set_ups;
+}
 
 } // namespace treadle::plan

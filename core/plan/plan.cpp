@@ -103,7 +103,7 @@ Plan put_together(std::vector<std::shared_ptr<const PartPlan>> parts) {
             shopping.insert(operation.needs.begin(), operation.needs.end());
     }
     plan.shopping.assign(shopping.begin(), shopping.end());
-    plan.order = work_order(plan);
+    put_in_order(plan);
     for (const SetUp& set_up : plan.order)
         plan.strokes += set_up.strokes;
     return plan;
@@ -176,6 +176,7 @@ PartPlan plan_part(const job::PartRef& part,
     }
     check_handling(question, plan);
     sum_up(plan, shop.rules.least_margin);
+    list_work(plan);
     return plan;
 }
 
@@ -187,17 +188,26 @@ Plan replan(const Plan& before,
             const job::Job& job,
             const equipment::Shop& shop,
             const job::Catalog& catalog) {
-    std::unordered_map<const job::Part*, std::shared_ptr<const PartPlan>> known;
-    known.reserve(before.parts.size());
-    for (const auto& part : before.parts)
-        known.emplace(part->part.get(), part);
+    // One edit moves parts by at most one place; only other changes need a table.
+    std::unordered_map<const job::Part*, std::size_t> places;
+    const auto place_of = [&](const job::PartRef& part, std::size_t at) {
+        for (const std::size_t near : {at, at + 1, at - 1}) // before the first: past the end
+            if (near < before.parts.size() && before.parts[near]->part == part)
+                return near;
+        if (places.empty())
+            for (std::size_t i = 0; i < before.parts.size(); ++i)
+                places.emplace(before.parts[i]->part.get(), i);
+        const auto found = places.find(part.get());
+        return found == places.end() ? before.parts.size() : found->second;
+    };
     std::vector<std::shared_ptr<const PartPlan>> parts;
     parts.reserve(job.parts.size());
-    for (const job::PartRef& part : job.parts) {
-        const auto found = known.find(part.get());
-        parts.push_back(found != known.end() ? found->second
-                                             : std::make_shared<const PartPlan>(
-                                                   plan_part(part, job, shop, catalog)));
+    for (std::size_t i = 0; i < job.parts.size(); ++i) {
+        const job::PartRef& part = job.parts[i];
+        const std::size_t place = place_of(part, i);
+        parts.push_back(place < before.parts.size() ? before.parts[place]
+                                                    : std::make_shared<const PartPlan>(
+                                                          plan_part(part, job, shop, catalog)));
     }
     return put_together(std::move(parts));
 }

@@ -12,6 +12,8 @@
 #include "plan/verdict.h"
 #include "process/blank.h"
 
+#include <array>
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -69,6 +71,18 @@ struct Mark {
     Length y;
 };
 
+/// What has to be set up for an operation; two with the same key need no change between them.
+using SetUpKey = std::array<std::int64_t, 14>;
+
+/// An operation in the work on its part.
+struct WorkItem {
+    int operation = 0;
+    int stage = 0; ///< what stands in one stage may be done in any order, stages in theirs
+    int kind = 0;  ///< cut, notch, punch, bend, saddle: earlier first where it makes no difference
+    SetUpKey key{};
+    std::uint64_t hash = 0; ///< of the key
+};
+
 struct PartPlan {
     job::PartRef part;
     std::optional<base::Refusal> problem; ///< nothing could be planned: said at its field
@@ -80,8 +94,9 @@ struct PartPlan {
     Mass mass_each;          ///< of the blank
     process::Blank blank;    ///< bent parts: deductions, bend lines, leg origins
     std::vector<Mark> marks; ///< in running order from the datum end
-    std::optional<BendSequence> bends; ///< of bent parts; bends are indices of operations
+    std::optional<BendSequence> bends;     ///< of bent parts; bends are indices of operations
     std::vector<OperationPlan> operations; ///< same order as the part's
+    std::vector<WorkItem> work;            ///< stage after stage; empty when it cannot be made
 };
 
 struct Step {
@@ -100,7 +115,9 @@ struct SetUp {
 
 struct Plan {
     std::vector<std::shared_ptr<const PartPlan>> parts;
-    std::vector<SetUp> order; ///< parts and operations that fit, in working order
+    std::vector<SetUp> order;  ///< parts and operations that fit, in working order
+    int least_set_ups = 0;     ///< no order needs fewer
+    bool order_proven = false; ///< this one needs no more than that
     std::vector<Need> shopping;
     Outcome outcome = Outcome::fits;
     int strokes = 0;

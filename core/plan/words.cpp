@@ -210,4 +210,12 @@ std::string sentence(const Check& check, PrintStyle style) {
     }
 }
 
+std::string order_words(const Plan& plan) {
+    const std::string count =
+        std::to_string(plan.order.size()) + (plan.order.size() == 1 ? " set-up" : " set-ups");
+    return plan.order_proven
+               ? count + ", proven fewest"
+               : count + ", at least " + std::to_string(plan.least_set_ups) + " needed";
+}
+
 } // namespace treadle::plan

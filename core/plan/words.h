@@ -42,6 +42,8 @@ operation_title(const job::Part& part, std::size_t operation, PrintStyle style);
 /// Station and tools of a set-up: "Punch station: punch 13/16 round, die 27/32, small holder".
 [[nodiscard]] std::string
 tooling_words(const Tooling& tools, const equipment::Shop& shop, PrintStyle style);
+/// "24 set-ups, proven fewest", "24 set-ups, at least 22 needed".
+[[nodiscard]] std::string order_words(const Plan& plan);
 [[nodiscard]] std::string need_words(const Need& need, PrintStyle style);
 [[nodiscard]] std::string hole_words(const geometry::HoleOutline& hole, PrintStyle style);
 

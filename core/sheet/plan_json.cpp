@@ -330,6 +330,7 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
     json.end_array().key("totals").begin_object();
     json.field("parts", static_cast<int>(plan.parts.size())).field("pieces", plan.pieces);
     json.field("strokes", plan.strokes).field("set_ups", static_cast<int>(plan.order.size()));
+    json.field("least_set_ups", plan.least_set_ups).field("set_ups_proven", plan.order_proven);
     json.field("mass_kg", short_of(quantity::to_kilograms(plan.mass)));
     write_time(json, time);
     json.field("handling_words", plan::handling_words(plan, shop, job.style)).end_object();

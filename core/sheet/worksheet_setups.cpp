@@ -168,6 +168,8 @@ void write_set_ups(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Set-ups in order");
     if (in.plan.order.empty())
         html.element("p", "No operation of this job can be set up yet.");
+    else
+        html.element("p", plan::order_words(in.plan) + ".");
     int number = 0;
     for (const plan::SetUp& set_up : in.plan.order) {
         if (set_up.steps.empty())

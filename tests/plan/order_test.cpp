@@ -1,3 +1,5 @@
+#include "plan/words.h"
+
 #include <map>
 #include <random>
 
@@ -77,6 +79,50 @@ TEST_CASE("a part that does not fit is not put into the order") {
         for (const auto& step : set_up.steps)
             CHECK(step.part == 0);
     check_order(plan);
+}
+
+namespace {
+
+/// Bends over a narrow and a wide V, one after the other.
+job::Part two_bends(const std::string& id, Length first, Length second) {
+    job::Part part = plate(inches(0.25), inches(4.0), Length{});
+    part.id = part.mark = id;
+    part.legs.assign(3, inches(9.0));
+    for (const Length radius : {first, second}) {
+        job::Bend bend;
+        bend.angle = degrees(20.0);
+        bend.radius = radius;
+        part.operations.emplace_back(bend);
+    }
+    return part;
+}
+
+} // namespace
+
+TEST_CASE("every group of work once is proven fewest") {
+    const auto plan = plan_of({bracket("A", inches(0.8125)), bracket("B", inches(0.6875))});
+    CHECK(plan.order_proven);
+    CHECK(plan.least_set_ups == 4);
+    CHECK(plan::order_words(plan) == "4 set-ups, proven fewest");
+}
+
+TEST_CASE("parts whose bends cross come back to one V, and no order avoids it") {
+    Bench bench;
+    bench.shop.crib.vees = {{inches(2.5), inches(10.0), 1}, {inches(3.25), inches(10.0), 1}};
+    const auto plan = plan_of(
+        {two_bends("A", inches(0.4), inches(0.52)), two_bends("B", inches(0.52), inches(0.4))},
+        bench);
+    REQUIRE(plan.outcome == plan::Outcome::fits);
+    CHECK(plan.order.size() == 3);
+    CHECK(plan.order_proven);
+    check_order(plan);
+}
+
+TEST_CASE("an order that is not proven says how many are needed at least") {
+    plan::Plan plan;
+    plan.order.resize(24);
+    plan.least_set_ups = 22;
+    CHECK(plan::order_words(plan) == "24 set-ups, at least 22 needed");
 }
 
 TEST_CASE("random jobs keep the precedence and never need more set-ups than operations") {

@@ -240,6 +240,8 @@ void Readings::refresh(const edit::Session& session) {
         shopping_.push_back(plan::need_words(need, style));
     totals_ = std::to_string(plan.pieces) + " pieces, " + std::to_string(plan.strokes) +
               " strokes, " + quantity::print(plan.mass, style, Rounding::up);
+    if (!plan.order.empty())
+        totals_ += ", " + plan::order_words(plan);
 }
 
 const std::vector<std::vector<std::string>>&

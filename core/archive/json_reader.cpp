@@ -162,6 +162,18 @@ void read_value(const Place& at, Mass& out) {
     });
 }
 
+void read_value(const Place& at, Power& out) {
+    read_quantity(at, out, "\"3 hp\" or \"2.2 kW\"", [](std::string_view text) {
+        return quantity::parse_power(text, "");
+    });
+}
+
+void read_value(const Place& at, Voltage& out) {
+    read_quantity(at, out, "\"230 V\"", [](std::string_view text) {
+        return quantity::parse_voltage(text, "");
+    });
+}
+
 void read_value(const Place& at, Duration& out) {
     double in_seconds = 0.0;
     read_value(at, in_seconds);

@@ -9,6 +9,7 @@
 #include "archive/words.h"
 #include "base/result.h"
 #include "quantity/duration.h"
+#include "quantity/electrical.h"
 #include "quantity/quantity.h"
 
 #include <optional>
@@ -63,6 +64,8 @@ void read_value(const Place& at, Stress& out);
 void read_value(const Place& at, Angle& out);
 void read_value(const Place& at, Density& out);
 void read_value(const Place& at, Mass& out);
+void read_value(const Place& at, Power& out);
+void read_value(const Place& at, Voltage& out);
 /// A plain number of seconds: its key ends in _s.
 void read_value(const Place& at, Duration& out);
 

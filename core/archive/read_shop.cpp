@@ -125,10 +125,21 @@ static void read_value(const Place& at, HouseRules& out) {
     members.finish();
 }
 
+static void read_value(const Place& at, PowerSupply& out) {
+    Members members(at);
+    members.may("motor", out.motor).may("voltage", out.voltage).may("phases", out.phases);
+    members.may("code", out.code).may("cord", out.cord).may("cord_length", out.cord_length);
+    std::optional<double> generator;
+    members.may("generator_VA", generator);
+    members.finish();
+    if (generator)
+        out.generator = ApparentPower::from_base(*generator);
+}
+
 void read_value(const Place& at, Shop& out) {
     Members members(at);
     members.may("name", out.name).may("machine", out.machine).may("crib", out.crib);
-    members.may("rack", out.rack).may("rules", out.rules);
+    members.may("rack", out.rack).may("rules", out.rules).may("supply", out.supply);
     members.finish();
     if (at.failed())
         return;

@@ -1,5 +1,6 @@
 #include "archive/archive.h"
 #include "archive/writers.h"
+#include "base/text.h"
 #include "quantity/print.h"
 
 namespace treadle::archive {
@@ -10,6 +11,17 @@ std::string Writer::text_of(Stress value) const { return quantity::write_exact(v
 std::string Writer::text_of(material::RatingBase value) const { return text_of(value.value); }
 std::string Writer::text_of(Angle value) const { return quantity::write_exact(value); }
 std::string Writer::text_of(Mass value) const { return quantity::write_exact(value, units_); }
+/// In horsepower where that reads back the same, as a motor's plate says it.
+std::string Writer::text_of(Power value) {
+    const std::string plate = base::write_short(quantity::to_horsepower(value), 4);
+    const auto read = base::read_number(plate);
+    if (read && quantity::horsepower(*read) == value)
+        return plate + " hp";
+    return base::write_number(value.in_base()) + " W";
+}
+std::string Writer::text_of(Voltage value) {
+    return base::write_number(quantity::to_volts(value)) + " V";
+}
 std::string Writer::text_of(Density value) const { return quantity::write_exact(value); }
 
 void write_section(Writer& out, const section::Section& section) {

@@ -155,6 +155,19 @@ void write_rules(Writer& out, const HouseRules& rules) {
     out.json.end_object();
 }
 
+void write_supply(Writer& out, const PowerSupply& supply) {
+    out.json.key("supply").begin_object();
+    out.if_known("motor", supply.motor);
+    out.if_known("voltage", supply.voltage);
+    out.unless_one("phases", supply.phases);
+    out.unless_empty("code", supply.code);
+    out.unless_empty("cord", supply.cord);
+    out.if_known("cord_length", supply.cord_length);
+    if (supply.generator)
+        out.json.field("generator_VA", supply.generator->in_base());
+    out.json.end_object();
+}
+
 } // namespace
 
 void write_shop(Writer& out, const equipment::Shop& shop) {
@@ -164,6 +177,7 @@ void write_shop(Writer& out, const equipment::Shop& shop) {
     write_crib(out, shop.crib);
     out.list("rack", shop.rack, [&](const StockBar& bar) { write_bar(out, bar); });
     write_rules(out, shop.rules);
+    write_supply(out, shop.supply);
     out.json.end_object();
 }
 

@@ -82,6 +82,8 @@ private:
     [[nodiscard]] std::string text_of(Angle value) const;
     [[nodiscard]] std::string text_of(Density value) const;
     [[nodiscard]] std::string text_of(Mass value) const;
+    [[nodiscard]] static std::string text_of(Power value);
+    [[nodiscard]] static std::string text_of(Voltage value);
 
     UnitSystem units_;
 };

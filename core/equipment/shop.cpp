@@ -288,6 +288,8 @@ Fault shop_fault(const Shop& shop) {
             return inside("rack", i, *fault);
     if (auto fault = rules_fault(shop.rules))
         return inside("rules", *fault);
+    if (auto fault = supply_fault(shop.supply))
+        return inside("supply", *fault);
     return std::nullopt;
 }
 

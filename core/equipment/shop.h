@@ -6,6 +6,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "equipment/power_supply.h"
 #include "equipment/work_times.h"
 #include "geometry/hole.h"
 #include "material/grade.h"
@@ -150,6 +151,7 @@ struct Shop {
     Crib crib;
     std::vector<StockBar> rack;
     HouseRules rules;
+    PowerSupply supply;
 };
 
 /// Structure: unique ids, positive finite sizes, attachments that name stations that exist.

@@ -3,6 +3,7 @@
 #include "base/json_writer.h"
 #include "plan/handling.h"
 #include "plan/job_time.h"
+#include "plan/power_check.h"
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
@@ -326,6 +327,11 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
     for (const plan::Need& need : plan.shopping) {
         json.begin_object().field("kind", need_key(need.kind));
         json.field("words", plan::need_words(need, job.style)).end_object();
+    }
+    json.end_array().key("power").begin_array();
+    for (const plan::PowerLine& line : plan::check_power(shop.supply)) {
+        json.begin_object().field("outcome", plan::outcome_key(line.outcome));
+        json.field("warning", line.warning).field("words", line.words).end_object();
     }
     json.end_array().key("totals").begin_object();
     json.field("parts", static_cast<int>(plan.parts.size())).field("pieces", plan.pieces);

@@ -3,7 +3,9 @@
 #include "base/text.h"
 #include "plan/handling.h"
 #include "plan/job_time.h"
+#include "plan/power_check.h"
 #include "plan/words.h"
+#include "quantity/working_text.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
@@ -62,6 +64,20 @@ void write_header(Html& html, const SheetInputs& in) {
     html.close();
 }
 
+/// Verdict of cord and generator, each with its working below.
+void write_power(Html& html, const SheetInputs& in) {
+    html.open("section").element("h2", "Power at the machine").open("ul", "class=\"cautions\"");
+    for (const plan::PowerLine& line : plan::check_power(in.shop.supply)) {
+        html.open("li").element("div", line.words + (line.warning ? ": take care." : "."));
+        if (in.options.workings)
+            for (const Working& working : line.workings)
+                for (const std::string& row : quantity::working_lines(working, in.job.style))
+                    html.element("div", row, "class=\"small\"");
+        html.close();
+    }
+    html.close().close();
+}
+
 void write_cautions(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Cautions for this work").open("ul", "class=\"cautions\"");
     for (const std::string& caution : cautions(in.plan, in.shop))
@@ -90,6 +106,7 @@ std::string worksheet_html(const plan::Plan& plan,
     write_not_made(html, in);
     write_shopping(html, in);
     write_cautions(html, in);
+    write_power(html, in);
     write_set_ups(html, in);
     write_parts(html, in);
     if (options.workings)

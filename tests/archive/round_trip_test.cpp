@@ -69,6 +69,14 @@ archive::File full_file() {
     times.position.reset();
     times.handling = {{quantity::kilograms(1.0 / 7.0), quantity::seconds(1.5)}};
     times.labour_per_hour = 61.25;
+    equipment::PowerSupply& supply = file.shop.supply;
+    supply.motor = quantity::watts(1234.5678901234567);
+    supply.voltage = quantity::volts(400.0 / 3.0);
+    supply.phases = 3;
+    supply.code = "G";
+    supply.cord = "8 AWG";
+    supply.cord_length = quantity::feet(33.3);
+    supply.generator = quantity::kilovolt_amperes(10.0 / 3.0);
     return file;
 }
 
@@ -114,6 +122,28 @@ TEST_CASE("every value of a part comes back as it was") {
     CHECK(punch.at.rows == 2);
     CHECK(punch.at.column_pitch == sent.at.column_pitch);
     CHECK(punch.at.row_pitch == sent.at.row_pitch);
+}
+
+TEST_CASE("what the shop says of times, limits and power comes back as it was") {
+    const equipment::Shop was = full_file().shop;
+    const equipment::Shop is = read(written(full_file())).shop;
+    CHECK(is.rules.lift_limit == was.rules.lift_limit);
+    CHECK(is.rules.support_length == was.rules.support_length);
+    CHECK(is.rules.times.stroke == was.rules.times.stroke);
+    CHECK(is.rules.times.new_tool == Duration{});
+    CHECK_FALSE(is.rules.times.position.has_value());
+    REQUIRE(is.rules.times.handling.size() == 1);
+    CHECK(is.rules.times.handling[0].up_to == was.rules.times.handling[0].up_to);
+    CHECK(is.rules.times.labour_per_hour == was.rules.times.labour_per_hour);
+    CHECK(is.supply.motor == was.supply.motor);
+    CHECK(is.supply.voltage == was.supply.voltage);
+    CHECK(is.supply.phases == 3);
+    CHECK(is.supply.code == "G");
+    CHECK(is.supply.cord == "8 AWG");
+    CHECK(is.supply.cord_length == was.supply.cord_length);
+    CHECK(is.supply.generator == was.supply.generator);
+    const auto demo_motor = read(written(read(demo("demo-inch.json")))).shop.supply.motor;
+    CHECK(demo_motor == quantity::horsepower(3.0));
 }
 
 TEST_CASE("a user's own grade comes back as it was") {

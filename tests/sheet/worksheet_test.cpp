@@ -144,3 +144,20 @@ TEST_CASE("the head says the time and who lifts, or that neither is known") {
     sample.shop.rules.lift_limit = quantity::kilograms(0.001);
     CHECK(html_of(sample).find(": a hoist</dd>") != std::string::npos);
 }
+
+TEST_CASE("cord and generator are on the sheet with their working, or what is not known") {
+    Sample sample;
+    CHECK(html_of(sample).find("not known: power of the motor") != std::string::npos);
+    sample.shop.supply.motor = quantity::horsepower(3.0);
+    sample.shop.supply.voltage = quantity::volts(230.0);
+    sample.shop.supply.code = "K";
+    sample.shop.supply.cord = "14 AWG"; // carries 18 A, the motor draws 17 A
+    sample.shop.supply.cord_length = quantity::feet(200.0);
+    sample.shop.supply.generator = quantity::kilovolt_amperes(20.0);
+    const std::string html = html_of(sample);
+    CHECK(html.find("Cord, running: loses 9.3 % of the voltage, over the limit") !=
+          std::string::npos); // 2 x 200 x 17 x 3.14/1000 = 21.35 V = 9.28 %
+    CHECK(html.find("takes 27.0 kVA, it gives 20.0 kVA") != std::string::npos);
+    CHECK(html.find("Least surge of a generator that starts a motor") != std::string::npos);
+    CHECK(sheet_test::fault_in_markup(html) == "");
+}

@@ -3,6 +3,7 @@
 #include "ui/views/attachment_form.h"
 #include "ui/views/crib_form.h"
 #include "ui/views/machine_form.h"
+#include "ui/views/power_form.h"
 #include "ui/views/shop_draft.h"
 #include "ui/views/station_form.h"
 #include "ui/views/times_form.h"
@@ -18,7 +19,7 @@ namespace treadle::views {
 namespace {
 
 struct Page {
-    enum class Kind { machine, station, attachment, crib, rules, times };
+    enum class Kind { machine, station, attachment, crib, rules, times, power };
     Kind kind = Kind::machine;
     int index = 0;
     std::string title;
@@ -63,6 +64,7 @@ std::vector<Page> pages_of(const equipment::Shop& shop) {
             {Kind::crib, static_cast<int>(i), tools[i].first, count_words(tools[i].second)});
     pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
     pages.push_back({Kind::times, 0, "Times and handling", "Minutes, money, weights"});
+    pages.push_back({Kind::power, 0, "Power", "Motor, cord, generator"});
     return pages;
 }
 
@@ -119,6 +121,8 @@ float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
         return rules_form(desk, rect);
     case Page::Kind::times:
         return times_form(desk, rect);
+    case Page::Kind::power:
+        return power_form(desk, rect);
     }
     return rect.y;
 }

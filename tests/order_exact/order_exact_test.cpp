@@ -4,6 +4,8 @@
 // which visit each operation is done. cbc (Debian: coinor-cbc) finds the fewest visits; the plan
 // must need exactly so many and say that it is proven.
 
+#include "plan/fixture.h"
+
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
@@ -12,8 +14,6 @@
 #include <sstream>
 #include <string>
 #include <tuple>
-
-#include "fixture.h"
 
 using namespace treadle;
 using namespace treadle::test;

@@ -1,5 +1,6 @@
-// Fewest visits over groups of work, apart from any metal: against brute force where small, against
-// the station-by-station order where large.
+// Fewest visits over groups of work (order_groups.cpp, order_knot.cpp, order_bounds.cpp), apart
+// from any metal: against brute force where small, against the station-by-station order where
+// large.
 
 #include "plan/order_groups.h"
 

@@ -1,3 +1,5 @@
+// The order of work of whole jobs: order.cpp, and part_work.cpp for the stages of a part.
+
 #include "plan/words.h"
 
 #include <map>

@@ -68,6 +68,8 @@ std::string verdict_words(const OperationPlan& plan, PrintStyle style) {
 }
 
 std::string verdict_words(const PartPlan& plan, PrintStyle style) {
+    if (plan.operations.empty() && !plan.problem)
+        return "no work here"; // nothing was checked, so nothing is said to fit
     if (plan.outcome != Outcome::fits_up_to) {
         OperationPlan same;
         same.outcome = plan.outcome;

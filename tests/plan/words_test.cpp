@@ -39,6 +39,12 @@ TEST_CASE("the four outcomes have four words and four keys") {
     CHECK(std::string(plan::outcome_key(Outcome::does_not_fit)) == "does_not_fit");
 }
 
+TEST_CASE("a part without operations is not said to fit") {
+    Bench bench;
+    const auto planned = bench.plan(plate(inches(0.5), inches(8.0), inches(10.0)));
+    CHECK(plan::verdict_words(planned, k_inch) == "no work here");
+}
+
 TEST_CASE("margins are rounded against us: spare down, over up") {
     Bench bench; // 13/16 in 1/2 in A36: pi x 0.8125 x 0.5 x 64 / 2 = 40.84 ton of 50: 18.3 %
     const auto part = plate(inches(0.5), inches(8.0), inches(10.0));

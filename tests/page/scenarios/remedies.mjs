@@ -23,6 +23,8 @@ test('a smaller hole is tried with a tap and taken back', finger, async (page) =
   assert.match(await verdict_words(page, k_plate), /fits up to/);
   const smaller = try_it(page, 'Punch 15/16 round instead of 1-1/16 round, fits');
   await until('the smaller hole is offered', () => smaller.isVisible());
+  // A strength that nobody has read is not entered by a key.
+  assert.equal(await page.getByRole('button', { name: /^Try it: .*certificate/i }).count(), 0);
   await picture(page, 'remedies');
   await smaller.tap();
   await until('it fits', async () => /: fits$/.test(await verdict_words(page, k_plate)));

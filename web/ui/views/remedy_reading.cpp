@@ -11,7 +11,11 @@ RemedyReading read(plan::Remedy remedy, const edit::Session& session) {
     reading.result = plan::remedy_result_words(remedy, session.shop(), session.job().style);
     reading.words = std::move(remedy.words);
     reading.why = std::move(remedy.why);
-    reading.key = "Try it: " + reading.words + ", " + reading.result;
+    // A strength that nobody has read may not be entered by a key: the words say what to look for.
+    if (remedy.kind == plan::Remedy::Kind::certificate)
+        reading.why = "Read it first, then enter what it says under Change sizes.";
+    else
+        reading.key = "Try it: " + reading.words + ", " + reading.result;
     if (remedy.kind != plan::Remedy::Kind::elsewhere)
         reading.ink = ui::ink_of(
             remedy.planned.outcome == plan::Outcome::fits ? ui::Verdict::fits : ui::Verdict::up_to);

@@ -16,7 +16,7 @@ struct RemedyReading {
     std::string words;  ///< what is changed
     std::string result; ///< verdict, margin and blank it leads to
     std::string why;
-    std::string key; ///< spoken name of the key
+    std::string key; ///< spoken name of the key; empty: nothing to try, something to read first
     ui::Ink ink = ui::Ink::quiet;
     job::Part part; ///< the changed part
 };

@@ -34,6 +34,8 @@ float one_remedy(
         ui, words, remedy.result, {ui::TextSize::body, false, remedy.ink, ui::Align::left});
     words.y += ui::paragraph(
         ui, words, remedy.why, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
+    if (remedy.key.empty())
+        return words.y + ui.size().gap;
     if (ui::button(ui, "try-" + std::to_string(index), place, key))
         try_it(desk, remedy, part);
     return std::max(words.y, place.bottom()) + ui.size().gap;

@@ -1,6 +1,7 @@
 // The order of a part's bends: how it lies, what the stop is set to, and what it looks like after.
 
 #include "plan/words.h"
+#include "sheet/bend_words.h"
 #include "sheet/drawing.h"
 #include "sheet/figures.h"
 #include "sheet/outline.h"
@@ -12,32 +13,6 @@ namespace {
 
 constexpr double k_stage_width_mm = 34.0;
 constexpr double k_stage_height_mm = 26.0;
-
-std::string lies_words(const plan::BendStep& step) {
-    return std::string(step.turned ? "turn it: " : "") +
-           (step.datum_up ? "datum face up, " : "datum face down, ") +
-           (step.start_gauged ? "datum end to the stop" : "far end to the stop");
-}
-
-std::string stop_words(const plan::BendStep& step, PrintStyle style) {
-    std::string text = "stop " + setting_text(step.stop, style);
-    if (step.against == plan::k_none)
-        return text + (step.start_gauged ? " to the datum end" : " to the far end");
-    return text + " to the outside of leg " + std::to_string(step.against + 1);
-}
-
-/// Why there is no order, in words; empty when there is one.
-std::string no_order_words(const plan::BendSequence& bends, const equipment::Shop& shop) {
-    if (bends.too_many)
-        return "Order of bends not searched: more than " +
-               std::to_string(plan::k_most_ordered_bends) + " bends.";
-    if (!bends.missing.empty())
-        return "Order of bends and stop settings not computed: needs " +
-               plan::with_names(bends.missing, shop) + ".";
-    if (!bends.blocked.empty())
-        return "No order of the bends works; the operations above say what is in the way.";
-    return "";
-}
 
 void write_stages(Html& html, const plan::PartPlan& part) {
     html.open("div", "class=\"drawings\"");
@@ -53,6 +28,31 @@ void write_stages(Html& html, const plan::PartPlan& part) {
 }
 
 } // namespace
+
+std::string lies_words(const plan::BendStep& step) {
+    return std::string(step.turned ? "turn it: " : "") +
+           (step.datum_up ? "datum face up, " : "datum face down, ") +
+           (step.start_gauged ? "datum end to the stop" : "far end to the stop");
+}
+
+std::string stop_words(const plan::BendStep& step, PrintStyle style) {
+    std::string text = "stop " + setting_text(step.stop, style);
+    if (step.against == plan::k_none)
+        return text + (step.start_gauged ? " to the datum end" : " to the far end");
+    return text + " to the outside of leg " + std::to_string(step.against + 1);
+}
+
+std::string no_order_words(const plan::BendSequence& bends, const equipment::Shop& shop) {
+    if (bends.too_many)
+        return "Order of bends not searched: more than " +
+               std::to_string(plan::k_most_ordered_bends) + " bends.";
+    if (!bends.missing.empty())
+        return "Order of bends and stop settings not computed: needs " +
+               plan::with_names(bends.missing, shop) + ".";
+    if (!bends.blocked.empty())
+        return "No order of the bends works; the operations above say what is in the way.";
+    return "";
+}
 
 std::vector<std::string>
 bend_settings(const plan::PartPlan& part, int operation, PrintStyle style) {

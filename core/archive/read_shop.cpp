@@ -29,6 +29,8 @@ static void read_value(const Place& at, Station& out) {
     members.may("blade", out.blade).may("least_piece", out.least_piece);
     members.may("largest_mitre", out.largest_mitre);
     members.may("flange_clearance", out.flange_clearance);
+    members.may("least_thickness", out.least_thickness).may("slug_opening", out.slug_opening);
+    members.may("table_length", out.table_length);
     members.may("holders", out.holders).may("excludes", out.excludes);
     members.finish();
 }
@@ -42,6 +44,7 @@ static void read_value(const Place& at, Attachment& out) {
     members.may("vee_included", out.vee_included).may("stroke", out.stroke);
     members.may("bed_width", out.bed_width).may("ram_width", out.ram_width);
     members.may("open_height", out.open_height).may("least_gauge", out.least_gauge);
+    members.may("flange_clearance", out.flange_clearance);
     members.finish();
 }
 
@@ -81,7 +84,7 @@ static void read_value(const Place& at, BrakePunch& out) {
 static void read_value(const Place& at, SaddleDie& out) {
     Members members(at);
     members.need("run_diameter", out.run_diameter).need("branch_diameter", out.branch_diameter);
-    members.need("largest_wall", out.largest_wall);
+    members.need("largest_wall", out.largest_wall).may("least_wall", out.least_wall);
     members.finish();
 }
 
@@ -138,7 +141,8 @@ static void read_value(const Place& at, PowerSupply& out) {
 
 void read_value(const Place& at, Shop& out) {
     Members members(at);
-    members.may("name", out.name).may("machine", out.machine).may("crib", out.crib);
+    members.may("name", out.name).may("machine", out.machine);
+    members.may("other_machines", out.other_machines).may("crib", out.crib);
     members.may("rack", out.rack).may("rules", out.rules).may("supply", out.supply);
     members.finish();
     if (at.failed())

@@ -40,6 +40,9 @@ void write_station(Writer& out, const Station& station) {
     out.if_known("least_piece", station.least_piece);
     out.if_known("largest_mitre", station.largest_mitre);
     out.if_known("flange_clearance", station.flange_clearance);
+    out.if_known("least_thickness", station.least_thickness);
+    out.if_known("slug_opening", station.slug_opening);
+    out.if_known("table_length", station.table_length);
     out.list("holders", station.holders, [&](const auto& holder) { write_holder(out, holder); });
     write_ids(out, "excludes", station.excludes);
     out.json.end_object();
@@ -61,11 +64,12 @@ void write_attachment(Writer& out, const Attachment& attachment) {
     out.if_known("ram_width", attachment.ram_width);
     out.if_known("open_height", attachment.open_height);
     out.if_known("least_gauge", attachment.least_gauge);
+    out.if_known("flange_clearance", attachment.flange_clearance);
     out.json.end_object();
 }
 
 void write_machine(Writer& out, const Machine& machine) {
-    out.json.key("machine").begin_object();
+    out.json.begin_object();
     out.unless_empty("name", machine.name);
     out.if_true("invented", machine.invented);
     out.unless_one("operators", machine.operators);
@@ -110,6 +114,7 @@ void write_crib(Writer& out, const Crib& crib) {
         out.quantity("run_diameter", die.run_diameter);
         out.quantity("branch_diameter", die.branch_diameter);
         out.quantity("largest_wall", die.largest_wall);
+        out.if_known("least_wall", die.least_wall);
         out.json.end_object();
     });
     out.json.end_object();
@@ -173,7 +178,11 @@ void write_supply(Writer& out, const PowerSupply& supply) {
 void write_shop(Writer& out, const equipment::Shop& shop) {
     out.json.begin_object();
     out.unless_empty("name", shop.name);
+    out.json.key("machine");
     write_machine(out, shop.machine);
+    out.list("other_machines", shop.other_machines, [&](const Machine& machine) {
+        write_machine(out, machine);
+    });
     write_crib(out, shop.crib);
     out.list("rack", shop.rack, [&](const StockBar& bar) { write_bar(out, bar); });
     write_rules(out, shop.rules);

@@ -20,6 +20,7 @@ using quantity::text_fault;
 
 constexpr int k_most_pieces = 100000;
 constexpr int k_most_operators = 100;
+constexpr std::size_t k_most_other_machines = 20;
 constexpr Length k_largest_stripper_gap = inches(0.25);
 /// Load constant of the revised lifting equation (NIOSH 94-110): the most under ideal conditions.
 constexpr Mass k_strongest_lift = quantity::pounds(51.0);
@@ -78,6 +79,14 @@ Fault station_sizes(const Station& station) {
         return fault;
     if (auto fault = known_size_fault(station.blade, "blade"))
         return fault;
+    if (auto fault = known_size_fault(station.flange_clearance, "flange_clearance"))
+        return fault;
+    if (auto fault = known_size_fault(station.least_thickness, "least_thickness"))
+        return fault;
+    if (auto fault = known_size_fault(station.slug_opening, "slug_opening"))
+        return fault;
+    if (auto fault = known_size_fault(station.table_length, "table_length"))
+        return fault;
     if (station.least_piece)
         if (auto fault = place_fault(*station.least_piece, "least_piece"))
             return fault;
@@ -133,6 +142,8 @@ Fault attachment_fault(const Attachment& attachment, const Machine& machine) {
                 *attachment.vee_included, degrees(180.0), "vee_included", "above 0, below 180 deg"))
             return fault;
     if (auto fault = known_size_fault(attachment.stroke, "stroke"))
+        return fault;
+    if (auto fault = known_size_fault(attachment.flange_clearance, "flange_clearance"))
         return fault;
     if (auto fault = known_size_fault(attachment.bed_width, "bed_width"))
         return fault;
@@ -214,7 +225,11 @@ Fault tool_fault(const SaddleDie& tool) {
         return fault;
     if (auto fault = size_fault(tool.branch_diameter, "branch_diameter"))
         return fault;
-    return size_fault(tool.largest_wall, "largest_wall");
+    if (auto fault = size_fault(tool.largest_wall, "largest_wall"))
+        return fault;
+    if (tool.least_wall && *tool.least_wall > tool.largest_wall)
+        return base::Refusal{"least_wall", "This is thicker than the thickest wall.", ""};
+    return known_size_fault(tool.least_wall, "least_wall");
 }
 
 template <class Tool>
@@ -281,6 +296,11 @@ Fault shop_fault(const Shop& shop) {
         return fault;
     if (auto fault = machine_fault(shop.machine))
         return inside("machine", *fault);
+    if (shop.other_machines.size() > k_most_other_machines)
+        return base::Refusal{"other_machines", "Too many machines for one shop.", "at most 20"};
+    for (std::size_t i = 0; i < shop.other_machines.size(); ++i)
+        if (auto fault = machine_fault(shop.other_machines[i]))
+            return inside("other_machines", i, *fault);
     if (auto fault = crib_fault(shop.crib))
         return inside("crib", *fault);
     for (std::size_t i = 0; i < shop.rack.size(); ++i)

@@ -55,6 +55,9 @@ struct Station {
     std::optional<Angle> largest_mitre; ///< shear: 0 when only square
     /// punch: least distance from a hole centre to a standing leg, that the tool body needs
     std::optional<Length> flange_clearance;
+    std::optional<Length> least_thickness; ///< shear: thinner metal folds into the blades' gap
+    std::optional<Length> slug_opening;    ///< narrowest place that a slug has to fall through
+    std::optional<Length> table_length;    ///< what stock lies on, along it, tool in the middle
     std::vector<Holder> holders;
     std::vector<std::string> excludes; ///< stations that may not run while this one does
 };
@@ -74,6 +77,7 @@ struct Attachment {
     std::optional<Length> depth;       ///< notcher: deepest bite
     std::optional<Length> largest_thickness;
     std::optional<Angle> vee_included; ///< V notcher: angle of its blades
+    std::optional<Length> flange_clearance; ///< notcher: nearest its cut comes to a standing leg
     std::optional<Length> stroke;
     std::optional<Length> bed_width;   ///< brake: what the V block stands on, across the bend line
     std::optional<Length> ram_width;   ///< brake: what the punch hangs on
@@ -81,13 +85,18 @@ struct Attachment {
     std::optional<Length> least_gauge; ///< brake: nearest that the back stop comes to the punch line
 };
 
+/// Where a tool is there more than once, its strokes are those of the one in use.
 struct PunchTool {
     geometry::HoleOutline hole;
     int count = 1;
+    std::optional<int> strokes_since_grind = std::nullopt;
+    std::optional<int> regrind_after = std::nullopt; ///< strokes; else the house rule's
 };
 struct DieTool {
     geometry::HoleOutline hole; ///< opening
     int count = 1;
+    std::optional<int> strokes_since_grind = std::nullopt;
+    std::optional<int> regrind_after = std::nullopt;
 };
 struct VBlock {
     Length opening;
@@ -108,6 +117,9 @@ struct SaddleDie {
     Length run_diameter;  ///< outside diameter of the pipe that the shaped end sits on
     Length branch_diameter; ///< outside diameter of the pipe that is shaped
     Length largest_wall;
+    std::optional<Length> least_wall = std::nullopt; ///< a thinner one collapses in it
+    std::optional<int> strokes_since_grind = std::nullopt;
+    std::optional<int> regrind_after = std::nullopt;
 };
 
 struct Crib {
@@ -142,12 +154,18 @@ struct HouseRules {
     Length notch_overlap = quantity::inches(0.125);
     std::optional<Mass> lift_limit;       ///< what one person may lift here
     std::optional<Length> support_length; ///< longer pieces get a stand or a second hand
+    std::optional<int> regrind_after;     ///< strokes a cutting edge makes between two grindings
+    std::optional<int> batch_pieces;      ///< that a cart or rack takes between two stations
+    std::optional<Mass> batch_mass;
+    std::optional<int> check_every; ///< after the first piece, one in so many is measured
+    std::string marking;            ///< how a piece gets its mark: "paint on the far end"
     WorkTimes times;
 };
 
 struct Shop {
     std::string name;
-    Machine machine;
+    Machine machine;                     ///< the one in use: every plan is made for it
+    std::vector<Machine> other_machines; ///< the shop's others; crib, rack and rules serve all
     Crib crib;
     std::vector<StockBar> rack;
     HouseRules rules;

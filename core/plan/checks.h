@@ -98,11 +98,6 @@ inline constexpr std::size_t k_usual_checks = 8;
 void decide(OperationPlan& plan, double least_margin);
 /// True when `a` is the better place: better outcome, then more to spare.
 [[nodiscard]] bool better(const OperationPlan& a, const OperationPlan& b);
-/// The station (or attachment on a station) gives the smaller of both forces.
-struct Mounting {
-    int station = k_none;
-    int attachment = k_none;
-};
 /// Attachments of a kind with every station they fit that exists.
 [[nodiscard]] std::vector<Mounting> mountings(const equipment::Machine& machine,
                                               equipment::AttachmentKind kind);

@@ -9,6 +9,7 @@
 #include "equipment/shop.h"
 #include "job/job.h"
 #include "plan/bend_order.h"
+#include "plan/settings.h"
 #include "plan/verdict.h"
 #include "process/blank.h"
 
@@ -40,13 +41,20 @@ struct Tooling {
     Angle mitre;
 };
 
+/// A place of the machine: a station, or an attachment bolted to one. k_none: any of them.
+struct Mounting {
+    int station = k_none;
+    int attachment = k_none;
+};
+
 /// What the crib lacks.
 struct Need {
-    enum class Kind { punch, die, vee_block, brake_punch, saddle_die };
+    enum class Kind { punch, die, vee_block, brake_punch, saddle_die, holder };
     Kind kind = Kind::punch;
     geometry::HoleOutline hole;
-    Length size;   ///< opening, least length, run diameter
-    Length branch; ///< saddle: diameter of the shaped pipe
+    Length size;              ///< opening, nose, run diameter; holder: what it has to take
+    Length branch;            ///< saddle: diameter of the shaped pipe
+    Length length = Length{}; ///< V block and brake punch: of the longest bend
 };
 
 struct OperationPlan {
@@ -57,6 +65,8 @@ struct OperationPlan {
     Tooling tools;
     std::vector<Need> needs;
     int strokes = 0;              ///< for one piece
+    Length travel;                ///< bends: of the punch from touching the sheet to the angle
+    Length stroke_needed;         ///< bends: the same with what springs back
     process::SharpBend bend;      ///< bends: thickness, radius reached, angle
     process::BendFigures figures; ///< bends: allowance, deduction, setback, K
 };
@@ -92,6 +102,7 @@ struct PartPlan {
     Length blank_exact;      ///< before rounding
     Length blank_width;      ///< plates and flats
     Mass mass_each;          ///< of the blank
+    int batch = 0;           ///< pieces that go round together; 0: the house does not split
     process::Blank blank;    ///< bent parts: deductions, bend lines, leg origins
     std::vector<Mark> marks; ///< in running order from the datum end
     std::optional<BendSequence> bends;     ///< of bent parts; bends are indices of operations
@@ -103,12 +114,14 @@ struct Step {
     int part = 0;
     int operation = 0;
     int pieces = 0;
-    int strokes = 0; ///< pieces x strokes each
+    int strokes = 0;     ///< pieces x strokes each
+    bool begins = false; ///< first work on its part: here every piece gets its mark
 };
 
 /// Station, attachment, tooling and settings that stay put while its steps are done.
 struct SetUp {
     Tooling tools;
+    Settings settings;
     std::vector<Step> steps;
     int strokes = 0;
 };

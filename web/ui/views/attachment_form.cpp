@@ -49,8 +49,10 @@ void limits(Form& form,
     const bool saddle = is.kind == AttachmentKind::saddle_notcher;
     if (!saddle)
         length(brake ? "Longest bend" : "Tool along the edge", "length", &Attachment::length);
-    if (!brake && !saddle)
+    if (!brake && !saddle) {
         length("Deepest bite", "depth", &Attachment::depth);
+        length("Cut to a standing leg", "flange_clearance", &Attachment::flange_clearance);
+    }
     length("Thickest metal", "largest_thickness", &Attachment::largest_thickness);
     length("Stroke", "stroke", &Attachment::stroke);
     if (brake) {

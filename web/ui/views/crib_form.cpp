@@ -135,6 +135,7 @@ fields(Form& form, const std::string& path, const equipment::SaddleDie& tool) {
                  changed);
     length_field(
         form, path, "Thickest wall", "largest_wall", tool, &SaddleDie::largest_wall, changed);
+    maybe_field(form, path, "Thinnest wall", "least_wall", tool, &SaddleDie::least_wall, changed);
     return changed;
 }
 

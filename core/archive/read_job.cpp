@@ -76,7 +76,8 @@ void read_contents(Members& members, File& out) {
     job::Job& job = out.job;
     members.need("units", job.style.system).may("denominator", job.style.denominator);
     members.may("name", job.name).may("note", job.note).may("due", job.due);
-    members.may("invented", job.invented).may("grades", job.own_grades);
+    members.may("invented", job.invented).may("tolerance", job.tolerance);
+    members.may("grades", job.own_grades);
     members.need("parts", job.parts).may("shop", out.shop);
     members.finish();
 }

@@ -58,12 +58,16 @@ static void read_value(const Place& at, Machine& out) {
 static void read_value(const Place& at, PunchTool& out) {
     Members members(at);
     members.need("hole", out.hole).may("count", out.count);
+    members.may("strokes_since_grind", out.strokes_since_grind);
+    members.may("regrind_after", out.regrind_after);
     members.finish();
 }
 
 static void read_value(const Place& at, DieTool& out) {
     Members members(at);
     members.need("hole", out.hole).may("count", out.count);
+    members.may("strokes_since_grind", out.strokes_since_grind);
+    members.may("regrind_after", out.regrind_after);
     members.finish();
 }
 
@@ -102,6 +106,20 @@ static void read_value(const Place& at, StockBar& out) {
     members.finish();
 }
 
+static void read_value(const Place& at, TrialStrip& out) {
+    Members members(at);
+    members.need("blank", out.blank).need("leg_a", out.leg_a).need("leg_b", out.leg_b);
+    members.finish();
+}
+
+static void read_value(const Place& at, TrialRecord& out) {
+    Members members(at);
+    members.need("grade", out.grade).need("thickness", out.thickness);
+    members.need("opening", out.opening).need("radius", out.radius).need("angle", out.angle);
+    members.may("grain", out.grain).need("strips", out.strips);
+    members.finish();
+}
+
 static void read_value(const Place& at, HandlingTime& out) {
     Members members(at);
     members.need("up_to", out.up_to).need("each_s", out.each);
@@ -124,7 +142,10 @@ static void read_value(const Place& at, HouseRules& out) {
     members.may("blank_denominator", out.blank_denominator);
     members.may("stripper_gap", out.stripper_gap).may("notch_overlap", out.notch_overlap);
     members.may("lift_limit", out.lift_limit).may("support_length", out.support_length);
-    members.may("times", out.times);
+    members.may("regrind_after", out.regrind_after).may("batch_pieces", out.batch_pieces);
+    members.may("batch_mass", out.batch_mass).may("check_every", out.check_every);
+    members.may("stop_repeat", out.stop_repeat).may("cut_repeat", out.cut_repeat);
+    members.may("marking", out.marking).may("times", out.times);
     members.finish();
 }
 
@@ -143,7 +164,7 @@ void read_value(const Place& at, Shop& out) {
     Members members(at);
     members.may("name", out.name).may("machine", out.machine);
     members.may("other_machines", out.other_machines).may("crib", out.crib);
-    members.may("rack", out.rack).may("rules", out.rules).may("supply", out.supply);
+    members.may("rack", out.rack).may("trials", out.trials).may("rules", out.rules).may("supply", out.supply);
     members.finish();
     if (at.failed())
         return;

@@ -179,6 +179,16 @@ struct Words<equipment::AttachmentKind> {
     };
 };
 
+template <>
+struct Words<job::ToleranceClass> {
+    static constexpr Word<job::ToleranceClass> k_list[] = {
+        {"f", job::ToleranceClass::fine},
+        {"m", job::ToleranceClass::medium},
+        {"c", job::ToleranceClass::coarse},
+        {"v", job::ToleranceClass::very_coarse},
+    };
+};
+
 template <class E>
 [[nodiscard]] const char* word_for(E value) {
     for (const auto& word : Words<E>::k_list)

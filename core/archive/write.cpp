@@ -197,6 +197,8 @@ std::string write_file(const job::Job& job, const equipment::Shop& shop) {
     out.unless_empty("note", job.note);
     out.unless_empty("due", job.due);
     out.if_true("invented", job.invented);
+    if (job.tolerance)
+        out.word("tolerance", *job.tolerance);
     out.list("grades", job.own_grades, [&](const Grade& grade) { write_grade(out, grade); });
     out.json.key("parts").begin_array();
     for (const job::PartRef& part : job.parts)

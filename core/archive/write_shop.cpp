@@ -79,17 +79,25 @@ void write_machine(Writer& out, const Machine& machine) {
     out.json.end_object();
 }
 
-void write_tool(Writer& out, const geometry::HoleOutline& hole, int count) {
+template <class Tool>
+void write_edge(Writer& out, const Tool& tool) {
+    out.if_known("strokes_since_grind", tool.strokes_since_grind);
+    out.if_known("regrind_after", tool.regrind_after);
+}
+
+template <class Tool>
+void write_tool(Writer& out, const Tool& tool) {
     out.json.begin_object().key("hole");
-    write_hole(out, hole);
-    out.unless_one("count", count);
+    write_hole(out, tool.hole);
+    out.unless_one("count", tool.count);
+    write_edge(out, tool);
     out.json.end_object();
 }
 
 void write_crib(Writer& out, const Crib& crib) {
     out.json.key("crib").begin_object();
-    out.list("punches", crib.punches, [&](const auto& t) { write_tool(out, t.hole, t.count); });
-    out.list("dies", crib.dies, [&](const auto& t) { write_tool(out, t.hole, t.count); });
+    out.list("punches", crib.punches, [&](const auto& t) { write_tool(out, t); });
+    out.list("dies", crib.dies, [&](const auto& t) { write_tool(out, t); });
     out.list("vees", crib.vees, [&](const VBlock& vee) {
         out.json.begin_object();
         out.quantity("opening", vee.opening);
@@ -114,6 +122,7 @@ void write_crib(Writer& out, const Crib& crib) {
         out.quantity("run_diameter", die.run_diameter);
         out.quantity("branch_diameter", die.branch_diameter);
         out.quantity("largest_wall", die.largest_wall);
+        write_edge(out, die);
         out.if_known("least_wall", die.least_wall);
         out.json.end_object();
     });
@@ -126,6 +135,23 @@ void write_bar(Writer& out, const StockBar& bar) {
     out.json.field("grade", bar.grade);
     out.quantity("length", bar.length);
     out.unless_one("count", bar.count);
+    out.json.end_object();
+}
+
+void write_trial(Writer& out, const TrialRecord& record) {
+    out.json.begin_object().field("grade", record.grade);
+    out.quantity("thickness", record.thickness);
+    out.quantity("opening", record.opening);
+    out.quantity("radius", record.radius);
+    out.quantity("angle", record.angle);
+    out.word_unless("grain", record.grain, material::Grain::unknown);
+    out.list("strips", record.strips, [&](const TrialStrip& strip) {
+        out.json.begin_object();
+        out.quantity("blank", strip.blank);
+        out.quantity("leg_a", strip.leg_a);
+        out.quantity("leg_b", strip.leg_b);
+        out.json.end_object();
+    });
     out.json.end_object();
 }
 
@@ -156,6 +182,13 @@ void write_rules(Writer& out, const HouseRules& rules) {
     out.quantity("notch_overlap", rules.notch_overlap);
     out.if_known("lift_limit", rules.lift_limit);
     out.if_known("support_length", rules.support_length);
+    out.if_known("regrind_after", rules.regrind_after);
+    out.if_known("batch_pieces", rules.batch_pieces);
+    out.if_known("batch_mass", rules.batch_mass);
+    out.if_known("check_every", rules.check_every);
+    out.unless_empty("marking", rules.marking);
+    out.if_known("stop_repeat", rules.stop_repeat);
+    out.if_known("cut_repeat", rules.cut_repeat);
     write_times(out, rules.times);
     out.json.end_object();
 }
@@ -185,6 +218,7 @@ void write_shop(Writer& out, const equipment::Shop& shop) {
     });
     write_crib(out, shop.crib);
     out.list("rack", shop.rack, [&](const StockBar& bar) { write_bar(out, bar); });
+    out.list("trials", shop.trials, [&](const TrialRecord& trial) { write_trial(out, trial); });
     write_rules(out, shop.rules);
     write_supply(out, shop.supply);
     out.json.end_object();

@@ -42,6 +42,10 @@ public:
         if (value)
             json.field(key, quantity::to_seconds(*value));
     }
+    void if_known(std::string_view key, const std::optional<int>& value) {
+        if (value)
+            json.field(key, *value);
+    }
     void unless_empty(std::string_view key, const std::string& value) {
         if (!value.empty())
             json.field(key, value);

@@ -20,6 +20,8 @@ using quantity::text_fault;
 
 constexpr int k_most_pieces = 100000;
 constexpr int k_most_operators = 100;
+constexpr int k_most_strokes = 100000000; // far over the life of any edge
+constexpr Mass k_heaviest_batch = quantity::kilograms(100000.0);
 constexpr std::size_t k_most_other_machines = 20;
 constexpr Length k_largest_stripper_gap = inches(0.25);
 /// Load constant of the revised lifting equation (NIOSH 94-110): the most under ideal conditions.
@@ -177,6 +179,18 @@ Fault machine_fault(const Machine& machine) {
     return std::nullopt;
 }
 
+Fault known_count_fault(const std::optional<int>& value, int least, int most, const char* field) {
+    return value ? count_fault(*value, least, most, field) : std::nullopt;
+}
+
+template <class Tool>
+Fault edge_fault(const Tool& tool) {
+    if (auto fault =
+            known_count_fault(tool.strokes_since_grind, 0, k_most_strokes, "strokes_since_grind"))
+        return fault;
+    return known_count_fault(tool.regrind_after, 1, k_most_strokes, "regrind_after");
+}
+
 Fault hole_tool_fault(const geometry::HoleOutline& hole, int count) {
     const auto sound = geometry::checked(hole);
     if (!sound)
@@ -188,8 +202,14 @@ Fault hole_tool_fault(const geometry::HoleOutline& hole, int count) {
     return count_fault(count, 1, k_most_pieces, "count");
 }
 
-Fault tool_fault(const PunchTool& tool) { return hole_tool_fault(tool.hole, tool.count); }
-Fault tool_fault(const DieTool& tool) { return hole_tool_fault(tool.hole, tool.count); }
+template <class Tool>
+Fault ground_tool_fault(const Tool& tool) {
+    if (auto fault = hole_tool_fault(tool.hole, tool.count))
+        return fault;
+    return edge_fault(tool);
+}
+Fault tool_fault(const PunchTool& tool) { return ground_tool_fault(tool); }
+Fault tool_fault(const DieTool& tool) { return ground_tool_fault(tool); }
 Fault tool_fault(const VBlock& tool) {
     if (auto fault = size_fault(tool.opening, "opening"))
         return fault;
@@ -286,6 +306,20 @@ Fault rules_fault(const HouseRules& rules) {
                              "above zero, at most 51 lb (23 kg)"};
     if (auto fault = known_size_fault(rules.support_length, "support_length"))
         return fault;
+    if (auto fault = known_size_fault(rules.stop_repeat, "stop_repeat"))
+        return fault;
+    if (auto fault = known_size_fault(rules.cut_repeat, "cut_repeat"))
+        return fault;
+    if (auto fault = known_count_fault(rules.regrind_after, 1, k_most_strokes, "regrind_after"))
+        return fault;
+    if (auto fault = known_count_fault(rules.batch_pieces, 1, k_most_pieces, "batch_pieces"))
+        return fault;
+    if (rules.batch_mass && !(*rules.batch_mass > Mass{} && *rules.batch_mass <= k_heaviest_batch))
+        return base::Refusal{"batch_mass", "This is out of range.", "above zero, up to 100 t"};
+    if (auto fault = known_count_fault(rules.check_every, 1, k_most_pieces, "check_every"))
+        return fault;
+    if (auto fault = text_fault(rules.marking, "marking"))
+        return fault;
     if (auto fault = times_fault(rules.times))
         return inside("times", *fault);
     return std::nullopt;
@@ -306,6 +340,9 @@ Fault shop_fault(const Shop& shop) {
     for (std::size_t i = 0; i < shop.rack.size(); ++i)
         if (auto fault = bar_fault(shop.rack[i]))
             return inside("rack", i, *fault);
+    for (std::size_t i = 0; i < shop.trials.size(); ++i)
+        if (auto fault = trial_record_fault(shop.trials[i]))
+            return inside("trials", i, *fault);
     if (auto fault = rules_fault(shop.rules))
         return inside("rules", *fault);
     if (auto fault = supply_fault(shop.supply))

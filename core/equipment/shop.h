@@ -7,6 +7,7 @@
 
 #include "base/result.h"
 #include "equipment/power_supply.h"
+#include "equipment/trial_record.h"
 #include "equipment/work_times.h"
 #include "geometry/hole.h"
 #include "material/grade.h"
@@ -159,6 +160,8 @@ struct HouseRules {
     std::optional<Mass> batch_mass;
     std::optional<int> check_every; ///< after the first piece, one in so many is measured
     std::string marking;            ///< how a piece gets its mark: "paint on the far end"
+    std::optional<Length> stop_repeat; ///< either way, of a bend set at the back stop
+    std::optional<Length> cut_repeat;  ///< either way, of a blank sheared to a stop
     WorkTimes times;
 };
 
@@ -168,6 +171,7 @@ struct Shop {
     std::vector<Machine> other_machines; ///< the shop's others; crib, rack and rules serve all
     Crib crib;
     std::vector<StockBar> rack;
+    std::vector<TrialRecord> trials; ///< measured bends: before the house's K and the tables
     HouseRules rules;
     PowerSupply supply;
 };

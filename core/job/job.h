@@ -16,6 +16,7 @@
 #include "section/section.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -103,12 +104,16 @@ struct Part {
 
 using PartRef = std::shared_ptr<const Part>;
 
+/// Classes of general tolerances for linear sizes, ISO 2768-1: f, m, c, v.
+enum class ToleranceClass { fine, medium, coarse, very_coarse };
+
 struct Job {
     std::string name;
     std::string note;
     std::string due;
     bool invented = false; ///< a scenario of our own, shown as such
     PrintStyle style;
+    std::optional<ToleranceClass> tolerance; ///< of finished legs; none: nobody asked for one
     std::vector<PartRef> parts;
     std::vector<Grade> own_grades; ///< typed in by the user
 };

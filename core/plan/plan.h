@@ -57,6 +57,9 @@ struct Need {
     Length length = Length{}; ///< V block and brake punch: of the longest bend
 };
 
+/// Where the K of a bend comes from: the first that there is, trial before house before table.
+enum class BlankSource { din6935, house_k, trial };
+
 struct OperationPlan {
     Outcome outcome = Outcome::fits;
     bool tight = false;    ///< fits with less than the house's least margin
@@ -64,11 +67,14 @@ struct OperationPlan {
     std::vector<Check> checks;
     Tooling tools;
     std::vector<Need> needs;
-    int strokes = 0;              ///< for one piece
-    Length travel;                ///< bends: of the punch from touching the sheet to the angle
-    Length stroke_needed;         ///< bends: the same with what springs back
-    process::SharpBend bend;      ///< bends: thickness, radius reached, angle
-    process::BendFigures figures; ///< bends: allowance, deduction, setback, K
+    int strokes = 0;               ///< for one piece
+    Length travel;                 ///< bends: of the punch from touching the sheet to the angle
+    Length stroke_needed;          ///< bends: the same with what springs back
+    process::SharpBend bend;       ///< bends: thickness, radius reached, angle
+    process::BendFigures figures;  ///< bends: allowance, deduction, setback, K
+    process::BlankRule blank_rule; ///< bends: that the figures are made with
+    BlankSource blank_source = BlankSource::din6935;
+    int trial = k_none; ///< of the shop's trials, when the source is one
 };
 
 /// A place on the flat blank, from the datum end and the datum edge.

@@ -41,7 +41,8 @@ struct CapacityPoint {
 };
 struct CapacityBar {
     section::Shape shape = section::Shape::round;
-    CapacityLimit size; ///< diameter or side
+    CapacityLimit size;  ///< diameter or side
+    std::string missing; ///< as below, for this bar alone
 };
 
 /// An operation of the job that this kind of place does.
@@ -57,8 +58,8 @@ struct JobPoint {
 
 struct Capacity {
     CapacityKind kind = CapacityKind::hole;
-    /// Path of the datum without which nothing can be said, "machine.stations[0].force": no points,
-    /// no bars then. Empty: the envelope stands.
+    /// Path of the datum without which nothing can be said, "machine.stations[0].force": no points
+    /// and no bars then. Empty: the envelope stands.
     std::string missing;
     std::string said; ///< why nothing can be said or fits, where a reason was given; else empty
     std::vector<CapacityPoint> points; ///< rising x, at most k_most_columns

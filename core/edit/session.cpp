@@ -1,6 +1,7 @@
 #include "edit/session.h"
 
 #include "edit/changes.h"
+#include "plan/machines.h"
 
 #include <algorithm>
 #include <set>
@@ -57,8 +58,30 @@ Outcome changed(const Document& document, std::string words) {
     return {std::make_shared<const Document>(document), std::move(words)};
 }
 
+/// The same document with another crib.
+Applied with_crib(const Document& now, equipment::Crib crib, std::string words) {
+    equipment::Shop shop = *now.shop;
+    shop.crib = std::move(crib);
+    auto sound = equipment::checked(std::move(shop));
+    if (!sound.ok())
+        return sound.refusal();
+    Document next = now;
+    next.shop = std::make_shared<const equipment::Shop>(std::move(sound).value());
+    return changed(next, std::move(words));
+}
+
+/// Sets the count of one tool to zero; false when there is no such tool.
+template <class Tool>
+bool count_from_zero(std::vector<Tool>& tools, int index) {
+    if (index < 0 || index >= static_cast<int>(tools.size()))
+        return false;
+    tools[static_cast<std::size_t>(index)].strokes_since_grind = 0;
+    return true;
+}
+
 struct Apply {
     const Document& now;
+    const plan::Plan& plan;
 
     Applied operator()(SetJobNames& edit) const {
         Document next = now;
@@ -89,6 +112,14 @@ struct Apply {
         if (auto fault = fault_without_parts(next.job))
             return *fault;
         return changed(next, "units");
+    }
+
+    Applied operator()(SetTolerance& edit) const {
+        if (now.job.tolerance == edit.tolerance)
+            return Outcome{};
+        Document next = now;
+        next.job.tolerance = edit.tolerance;
+        return changed(next, "tolerance of the legs");
     }
 
     Applied operator()(ReplacePart& edit) const {
@@ -162,6 +193,42 @@ struct Apply {
         return changed(next, "machine and tools");
     }
 
+    Applied operator()(UseMachine& edit) const {
+        if (edit.machine < 0 || edit.machine >= plan::machine_count(*now.shop))
+            return Refusal{"machine", "The shop has no such machine.", ""};
+        if (edit.machine == 0)
+            return Outcome{};
+        Document next = now;
+        next.shop =
+            std::make_shared<const equipment::Shop>(plan::shop_with(*now.shop, edit.machine));
+        return changed(next, "machine in use");
+    }
+
+    Applied operator()(BookStrokes&) const {
+        bool counted = false;
+        for (const plan::ToolWear& wear : plan::tool_wear(plan, *now.shop))
+            counted = counted || wear.before.has_value();
+        if (!counted)
+            return Refusal{"shop.crib",
+                           "No tool that this job uses has a stroke count to add to.",
+                           "Enter its strokes since the last grinding, or say that it is ground."};
+        return with_crib(now, plan::with_strokes(plan, *now.shop), "strokes of this job booked");
+    }
+
+    Applied operator()(GroundTool& edit) const {
+        equipment::Crib crib = now.shop->crib;
+        const bool found =
+            edit.kind == plan::EdgeKind::punch ? count_from_zero(crib.punches, edit.tool)
+            : edit.kind == plan::EdgeKind::die ? count_from_zero(crib.dies, edit.tool)
+                                               : count_from_zero(crib.saddle_dies, edit.tool);
+        if (!found)
+            return Refusal{"tool", "There is no such tool in the crib.", ""};
+        return with_crib(now,
+                         std::move(crib),
+                         "grinding of " +
+                             plan::edge_words(edit.kind, edit.tool, *now.shop, now.job.style));
+    }
+
     Applied operator()(SetOwnGrade& edit) const {
         Document next = now;
         auto& grades = next.job.own_grades;
@@ -219,7 +286,7 @@ void Session::take(std::shared_ptr<const Document> document) {
 }
 
 std::optional<base::Refusal> Session::apply(Edit edit) {
-    auto applied = std::visit(Apply{*document_}, edit);
+    auto applied = std::visit(Apply{*document_, plan_}, edit);
     if (!applied.ok())
         return applied.refusal();
     Outcome outcome = std::move(applied).value();

@@ -9,6 +9,7 @@
 #include "equipment/shop.h"
 #include "job/job.h"
 #include "plan/plan.h"
+#include "plan/wear.h"
 
 #include <cstdint>
 #include <memory>
@@ -32,6 +33,9 @@ struct SetJobNames { ///< name, note, due; parts untouched
 struct SetStyle {
     PrintStyle style;
 };
+struct SetTolerance { ///< class asked of the finished legs; none: nobody asks
+    std::optional<job::ToleranceClass> tolerance;
+};
 /// Replaces the part with the same id.
 struct ReplacePart {
     job::Part part;
@@ -51,6 +55,16 @@ struct MovePart {
 struct ReplaceShop {
     equipment::Shop shop;
 };
+/// Adds the strokes of the plan to the tools of the crib that have a count.
+struct BookStrokes {};
+/// A tool comes back from the grinder: it counts from zero.
+struct GroundTool {
+    plan::EdgeKind kind = plan::EdgeKind::punch;
+    int tool = 0; ///< index in the crib's list
+};
+struct UseMachine { ///< puts another of the shop's machines to work
+    int machine = 0; ///< as plan::machine_at counts them
+};
 struct SetOwnGrade { ///< adds or replaces by id
     Grade grade;
 };
@@ -60,11 +74,15 @@ struct ReplaceDocument { ///< an opened or imported file; undoable like any edit
 
 using Edit = std::variant<SetJobNames,
                           SetStyle,
+                          SetTolerance,
                           ReplacePart,
                           AddPart,
                           RemovePart,
                           MovePart,
                           ReplaceShop,
+                          BookStrokes,
+                          GroundTool,
+                          UseMachine,
                           SetOwnGrade,
                           ReplaceDocument>;
 

@@ -115,16 +115,18 @@ void check_stroke(OperationPlan& plan,
     // steep bends the figure falls with thickness; that help is not counted on.
     const double fall = 1.0 / std::cos(bend.angle.in_radians() / 2.0) - 1.0;
     const Length needed = *travel + q.metal.thickness * std::max(0.5, fall);
+    plan.travel = *travel;
+    plan.stroke_needed = needed;
     const auto& station = q.shop.machine.stations[static_cast<std::size_t>(mounting.station)];
     const std::optional<Length> stroke = brake.stroke ? brake.stroke : station.stroke;
     plan.checks.push_back(size_check_or_missing(
         Rule::stroke, needed, stroke, attachment_path(mounting.attachment, "stroke")));
 }
 
-void note_needs(OperationPlan& plan, const VeeChoice& choice) {
+void note_needs(OperationPlan& plan, const BendCase& bend, const VeeChoice& choice) {
     if (choice.punch != k_none)
         return;
-    plan.needs.push_back({Need::Kind::brake_punch, {}, choice.radius, {}});
+    plan.needs.push_back({Need::Kind::brake_punch, {}, choice.radius, {}, bend.length});
     plan.checks.push_back(warning_check(Rule::tool_in_crib, "The brake punch is not in the crib."));
 }
 
@@ -151,7 +153,7 @@ OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting
     check_lengths(plan, bend, choice, brake, mounting);
     check_leg(plan, bend, choice);
     check_stroke(plan, bend, choice, brake, mounting);
-    note_needs(plan, choice);
+    note_needs(plan, bend, choice);
     process::BlankRule rule;
     if (q.shop.rules.blank_k > 0.0)
         rule = {process::BlankMethod::k_factor, q.shop.rules.blank_k};
@@ -195,7 +197,7 @@ OperationPlan without_vee(const BendCase& bend) {
     OperationPlan plan;
     plan.strokes = 1;
     plan.bend = {bend.question.metal.thickness, Length{}, bend.angle};
-    plan.needs.push_back({Need::Kind::vee_block, {}, bend.usual, {}});
+    plan.needs.push_back({Need::Kind::vee_block, {}, bend.usual, {}, bend.length});
     if (widest > Length{})
         plan.checks.push_back(size_check(
             Rule::opening, bend.question.metal.thickness * process::k_least_opening_ratio, widest));

@@ -61,6 +61,8 @@ void choose_holder(OperationPlan& plan,
             ? largest
             : station.holders[static_cast<std::size_t>(plan.tools.holder)].largest_punch;
     plan.checks.push_back(size_check(Rule::holder, across, offer));
+    if (plan.tools.holder == k_none)
+        plan.needs.push_back({Need::Kind::holder, hole, across, {}});
     if (shaped && across <= largest && !largest_keyed)
         plan.checks.push_back(refused_check(
             Rule::alignment, "A shaped punch needs a keyed holder, or it turns and hits the die."));
@@ -114,15 +116,17 @@ void choose_tools(OperationPlan& plan,
     plan.tools.die_size = plan.tools.die == k_none
                               ? grown(hole, clearance->total)
                               : crib.dies[static_cast<std::size_t>(plan.tools.die)].hole;
-    if (plan.tools.punch == k_none)
+    const bool no_punch = plan.tools.punch == k_none;
+    const bool no_die = plan.tools.die == k_none;
+    if (no_punch)
         plan.needs.push_back({Need::Kind::punch, hole, {}, {}});
-    if (plan.tools.die == k_none)
+    if (no_die)
         plan.needs.push_back({Need::Kind::die, plan.tools.die_size, {}, {}});
-    if (!plan.needs.empty())
-        plan.checks.push_back(
-            warning_check(Rule::tool_in_crib,
-                          plan.needs.size() == 2       ? "Neither punch nor die is in the crib."
-                          : plan.tools.punch == k_none ? "The punch is not in the crib."
+    if (no_punch || no_die)
+        plan.checks.push_back(warning_check(Rule::tool_in_crib,
+                                            no_punch && no_die
+                                                ? "Neither punch nor die is in the crib."
+                                            : no_punch ? "The punch is not in the crib."
                                                        : "The die is not in the crib."));
 }
 

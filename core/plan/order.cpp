@@ -151,6 +151,7 @@ private:
     void start() {
         at_.assign(first_.begin(), first_.end() - 1);
         open_.assign(plan_.parts.size(), 0);
+        begun_.assign(plan_.parts.size(), false);
         visits_.clear();
         for (Group& group : groups_)
             group = {group.like, group.tools, 0, {}};
@@ -200,7 +201,9 @@ private:
         const int pieces = planned.part->count;
         const int strokes =
             pieces * planned.operations[static_cast<std::size_t>(node.operation)].strokes;
-        set_up.steps.push_back({node.part, node.operation, pieces, strokes});
+        const bool begins = !begun_[part];
+        begun_[part] = true;
+        set_up.steps.push_back({node.part, node.operation, pieces, strokes, begins});
         set_up.strokes += strokes;
         --groups_[static_cast<std::size_t>(node.group)].left;
         if (--open_[part] != 0)
@@ -218,6 +221,7 @@ private:
     std::vector<Group> groups_;
     std::vector<std::size_t> at_; ///< by part: first node of the stage at hand
     std::vector<std::size_t> open_;
+    std::vector<bool> begun_;
     std::vector<int> visits_;
     std::vector<Node> now_;
     std::vector<int> changed_; ///< groups with something more ready

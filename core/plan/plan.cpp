@@ -1,9 +1,10 @@
 #include "plan/plan.h"
 
+#include "plan/batches.h"
 #include "plan/checks.h"
 
+#include <algorithm>
 #include <cmath>
-#include <set>
 #include <tuple>
 #include <unordered_map>
 
@@ -79,31 +80,50 @@ void sum_up(PartPlan& plan, double least_margin) {
         plan.outcome = worse(plan.outcome, Outcome::cannot_be_said);
 }
 
-struct NeedOrder {
-    static auto key(const Need& need) {
-        return std::tuple{static_cast<int>(need.kind),
-                          static_cast<int>(need.hole.shape),
-                          need.hole.size.in_base(),
-                          need.hole.size2.in_base(),
-                          need.size.in_base(),
-                          need.branch.in_base()};
-    }
-    bool operator()(const Need& a, const Need& b) const { return key(a) < key(b); }
-};
+/// A holder takes every punch up to its size; other tools are bought by the size of their hole.
+auto need_key(const Need& need) {
+    const bool holder = need.kind == Need::Kind::holder;
+    const bool keyed = need.hole.shape != geometry::HoleShape::round;
+    return std::tuple{static_cast<int>(need.kind),
+                      holder ? static_cast<int>(keyed) : static_cast<int>(need.hole.shape),
+                      holder ? 0.0 : need.hole.size.in_base(),
+                      holder ? 0.0 : need.hole.size2.in_base(),
+                      holder ? 0.0 : need.size.in_base(),
+                      need.branch.in_base()};
+}
 
-Plan put_together(std::vector<std::shared_ptr<const PartPlan>> parts) {
+/// Each tool once, in the largest size that is asked of it.
+std::vector<Need> shopping_list(const std::vector<std::shared_ptr<const PartPlan>>& parts) {
+    std::vector<Need> all;
+    for (const auto& part : parts)
+        for (const OperationPlan& operation : part->operations)
+            all.insert(all.end(), operation.needs.begin(), operation.needs.end());
+    std::stable_sort(all.begin(), all.end(), [](const Need& a, const Need& b) {
+        return need_key(a) < need_key(b);
+    });
+    std::vector<Need> list;
+    for (const Need& need : all) {
+        if (list.empty() || need_key(list.back()) < need_key(need)) {
+            list.push_back(need);
+            continue;
+        }
+        list.back().size = larger(list.back().size, need.size);
+        list.back().length = larger(list.back().length, need.length);
+    }
+    return list;
+}
+
+Plan put_together(std::vector<std::shared_ptr<const PartPlan>> parts, const equipment::Shop& shop) {
     Plan plan;
     plan.parts = std::move(parts);
-    std::set<Need, NeedOrder> shopping;
     for (const auto& part : plan.parts) {
         plan.outcome = worse(plan.outcome, part->outcome);
         plan.pieces += part->part->count;
         plan.mass += part->mass_each * static_cast<double>(part->part->count);
-        for (const OperationPlan& operation : part->operations)
-            shopping.insert(operation.needs.begin(), operation.needs.end());
     }
-    plan.shopping.assign(shopping.begin(), shopping.end());
+    plan.shopping = shopping_list(plan.parts);
     put_in_order(plan);
+    choose_settings(plan, shop);
     for (const SetUp& set_up : plan.order)
         plan.strokes += set_up.strokes;
     return plan;
@@ -175,6 +195,7 @@ PartPlan plan_part(const job::PartRef& part,
         check_bend_order(question, plan);
     }
     check_handling(question, plan);
+    plan.batch = batch_of(shop.rules, plan.mass_each);
     sum_up(plan, shop.rules.least_margin);
     list_work(plan);
     return plan;
@@ -209,7 +230,7 @@ Plan replan(const Plan& before,
                                                     : std::make_shared<const PartPlan>(
                                                           plan_part(part, job, shop, catalog)));
     }
-    return put_together(std::move(parts));
+    return put_together(std::move(parts), shop);
 }
 
 } // namespace treadle::plan

@@ -165,17 +165,23 @@ std::string tooling_words(const Tooling& tools, const equipment::Shop& shop, Pri
 }
 
 std::string need_words(const Need& need, PrintStyle style) {
+    const std::string long_enough =
+        need.length > Length{} ? ", at least " + bare(need.length, style) + " long" : "";
     switch (need.kind) {
     case Need::Kind::punch:
         return "Punch " + hole_words(need.hole, style);
     case Need::Kind::die:
         return "Die " + hole_words(need.hole, style);
     case Need::Kind::vee_block:
-        return "V block, opening " + bare(need.size, style);
+        return "V block, opening " + bare(need.size, style) + long_enough;
     case Need::Kind::brake_punch:
-        return "Brake punch, nose radius up to " + bare(need.size, style);
+        return "Brake punch, nose radius up to " + bare(need.size, style) + long_enough;
     case Need::Kind::saddle_die:
         return "Saddle die for " + bare(need.branch, style) + " on " + bare(need.size, style);
+    case Need::Kind::holder:
+        return std::string(need.hole.shape == HoleShape::round ? "Punch holder"
+                                                               : "Keyed punch holder") +
+               " that takes " + bare(need.size, style) + " across";
     }
     return "";
 }

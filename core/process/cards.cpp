@@ -45,6 +45,8 @@ constexpr const base::FormulaCard* k_cards[] = {
     &k_bolt_hole_en_card,
     &k_punch_stroke_card,
     &k_punch_heel_card,
+    &k_brake_opening_card,
+    &k_blade_opening_card,
     &k_ground_careful_card,
     &k_ground_energy_card,
     &k_ground_sum_card,

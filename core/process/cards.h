@@ -50,6 +50,8 @@ extern const base::FormulaCard k_bolt_hole_aisc_card;
 extern const base::FormulaCard k_bolt_hole_en_card;
 extern const base::FormulaCard k_punch_stroke_card;
 extern const base::FormulaCard k_punch_heel_card;
+extern const base::FormulaCard k_brake_opening_card;
+extern const base::FormulaCard k_blade_opening_card;
 extern const base::FormulaCard k_ground_careful_card;
 extern const base::FormulaCard k_ground_energy_card;
 extern const base::FormulaCard k_ground_sum_card;

@@ -302,6 +302,8 @@ const char* need_key(plan::Need::Kind kind) {
         return "brake_punch";
     case plan::Need::Kind::saddle_die:
         return "saddle_die";
+    case plan::Need::Kind::holder:
+        return "holder";
     }
     return "";
 }

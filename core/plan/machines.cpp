@@ -22,13 +22,7 @@ bool said_by_part(const PartPlan& part, const Check* check) {
 }
 
 void add_part(MachineAnswer& answer, int index, const PartPlan& part) {
-    if (part.problem) {
-        Check check;
-        check.outcome = Outcome::cannot_be_said;
-        check.missing = part.problem->field;
-        check.said = part.problem->reason;
-        answer.stops.push_back({index, k_none, Outcome::cannot_be_said, check});
-    }
+    const std::size_t before = answer.stops.size();
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const OperationPlan& operation = part.operations[i];
         ++answer.counts[static_cast<std::size_t>(operation.outcome)];
@@ -45,6 +39,14 @@ void add_part(MachineAnswer& answer, int index, const PartPlan& part) {
                                 static_cast<int>(i),
                                 operation.outcome,
                                 check != nullptr ? std::optional(*check) : std::nullopt});
+    }
+    // A blank without its bends is no news once the bend has been named.
+    if (part.problem && answer.stops.size() == before) {
+        Check check;
+        check.outcome = Outcome::cannot_be_said;
+        check.missing = part.problem->field;
+        check.said = part.problem->reason;
+        answer.stops.push_back({index, k_none, Outcome::cannot_be_said, check});
     }
 }
 

@@ -20,14 +20,6 @@ std::string free_mark(const job::Job& job) {
     }
 }
 
-std::string first_grade(const Desk& desk) {
-    const int chosen = desk.chosen_part();
-    if (chosen != plan::k_none)
-        return desk.session.job().parts[static_cast<std::size_t>(chosen)]->grade;
-    const auto& rows = desk.session.catalog().grades.rows;
-    return rows.empty() ? std::string() : rows.front().id;
-}
-
 job::Operation starting_punch(const Desk& desk, const job::Part& part) {
     const UnitSystem system = desk.style().system;
     job::Punch punch;
@@ -86,6 +78,20 @@ void choose_part(Desk& desk, const std::string& id) {
     state.adding = false;
     state.detail_open = true;
     desk.ui.want_frame();
+}
+
+void show_operation(Desk& desk, int part, int operation) {
+    choose_part(desk, desk.session.job().parts[static_cast<std::size_t>(part)]->id);
+    desk.state.operation = operation;
+    desk.state.place = Place::parts;
+}
+
+std::string first_grade(const Desk& desk) {
+    const int chosen = desk.chosen_part();
+    if (chosen != plan::k_none)
+        return desk.session.job().parts[static_cast<std::size_t>(chosen)]->grade;
+    const auto& rows = desk.session.catalog().grades.rows;
+    return rows.empty() ? std::string() : rows.front().id;
 }
 
 void add_part(Desk& desk) {

@@ -29,6 +29,10 @@ private:
 };
 
 void choose_part(Desk& desk, const std::string& id);
+/// Opens the part at this index, with the operation chosen, under Parts.
+void show_operation(Desk& desk, int part, int operation);
+/// Of the chosen part, else the first of the catalogue.
+[[nodiscard]] std::string first_grade(const Desk& desk);
 void add_part(Desk& desk);
 void copy_part(Desk& desk, const job::Part& part);
 void remove_part(Desk& desk, int index);

@@ -8,6 +8,7 @@
 #include "edit/session.h"
 #include "sheet/drawing.h"
 
+#include "ui/views/limits_reading.h"
 #include "ui/views/remedy_reading.h"
 #include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
@@ -139,6 +140,7 @@ public:
     /// Says a source by its key; without it a working shows the key.
     std::function<std::string(std::string_view)> source_title;
     RemedyReadings remedies;
+    LimitsReadings limits;
 
     /// Brings everything up to the session's revision. Cheap when nothing changed.
     void refresh(const edit::Session& session);

@@ -1,6 +1,7 @@
 #include "ui/views/screen.h"
 
 #include "ui/views/about_view.h"
+#include "ui/views/limits_view.h"
 #include "ui/views/order_view.h"
 #include "ui/views/parts_place.h"
 #include "ui/views/sheets_view.h"
@@ -26,6 +27,8 @@ void place(Desk& desk, const ui::Rect& rect) {
         return parts_place(desk, rect);
     case Place::order:
         return order_view(desk, rect);
+    case Place::limits:
+        return limits_view(desk, rect);
     case Place::shop:
         return shop_view(desk, rect);
     case Place::sheets:

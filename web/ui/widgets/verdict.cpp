@@ -93,6 +93,29 @@ void draw_verdict_shape(Ui& ui, Verdict verdict, float x, float y, float size) {
     }
 }
 
+void draw_hatch(Ui& ui, const Rect& rect, Ink ink) { hatch(ui.draw(), rect, ui.colour(ink)); }
+
+bool verdict_point(Ui& ui, std::string_view id, const Rect& rect, const VerdictPoint& point) {
+    const std::string full = ui.add_control(id, Role::button, rect, point.spoken).id;
+    if (ui.is_visible(rect)) {
+        const Touch touch = ui.touch(full);
+        const TextStyle style{
+            TextSize::small, true, point.firm ? Ink::ink : Ink::quiet, Align::centre};
+        const float line = line_height(ui, style.size);
+        const float side = std::round(line * 0.8F);
+        const ImVec2 at(rect.x + rect.w / 2, rect.y + rect.h / 2);
+        const Ink ground = touch.pressed || touch.hovered ? Ink::steel : Ink::paper;
+        ui.draw().AddCircleFilled(at, side / 2 + 4, ui.colour(ground), 32);
+        draw_verdict_shape(ui, point.verdict, at.x, at.y, side);
+        const float width = text_width(ui, point.label, style) + 6;
+        const Rect words{at.x - width / 2, at.y + side / 2 + 2, width, line};
+        ui.fill(words.inset(0, 2), ground);
+        draw_text(ui, words, point.label, style);
+        ui.draw_focus_ring(full, rect);
+    }
+    return ui.take_activation(full);
+}
+
 void verdict_mark(Ui& ui, const Rect& rect, const Mark& mark) {
     if (!mark.silent)
         ui.add_node(ui.next_id("verdict"),

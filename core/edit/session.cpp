@@ -229,17 +229,6 @@ struct Apply {
                              plan::edge_words(edit.kind, edit.tool, *now.shop, now.job.style));
     }
 
-    Applied operator()(UseMachine& edit) const {
-        if (edit.machine < 0 || edit.machine >= plan::machine_count(*now.shop))
-            return Refusal{"machine", "The shop has no such machine.", ""};
-        if (edit.machine == 0)
-            return Outcome{};
-        Document next = now;
-        next.shop =
-            std::make_shared<const equipment::Shop>(plan::shop_with(*now.shop, edit.machine));
-        return changed(next, "machine in use");
-    }
-
     Applied operator()(SetOwnGrade& edit) const {
         Document next = now;
         auto& grades = next.job.own_grades;

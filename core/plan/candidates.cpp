@@ -6,6 +6,8 @@ namespace treadle::plan {
 
 namespace {
 
+constexpr Length k_arithmetic = quantity::millimetres(1e-6);
+
 double margin_of(double demand, double offer) {
     if (!(offer > 0.0))
         return demand > 0.0 ? -1.0 : 0.0;
@@ -56,7 +58,8 @@ Check size_check(Rule rule, Length demand, Length offer) {
     check.demand_low = check.demand_high = demand;
     check.offer = offer;
     check.margin = margin_of(quantity::to_millimetres(demand), quantity::to_millimetres(offer));
-    check.outcome = demand <= offer ? Outcome::fits : Outcome::does_not_fit;
+    // Sums of sizes that are equal on paper differ in the last binary digit.
+    check.outcome = demand - offer <= k_arithmetic ? Outcome::fits : Outcome::does_not_fit;
     return check;
 }
 
@@ -163,6 +166,20 @@ std::vector<Mounting> mountings(const equipment::Machine& machine, equipment::At
                     found.push_back({static_cast<int>(s), static_cast<int>(a)});
     }
     return found;
+}
+
+OperationPlan
+not_mounted(const equipment::Machine& machine, equipment::AttachmentKind kind, std::string said) {
+    for (std::size_t a = 0; a < machine.attachments.size(); ++a) {
+        if (machine.attachments[a].kind != kind || !machine.attachments[a].stations.empty())
+            continue;
+        OperationPlan plan;
+        plan.checks.push_back(
+            missing_check(Rule::no_station, attachment_path(static_cast<int>(a), "stations")));
+        decide(plan, 0.0);
+        return plan;
+    }
+    return refused_plan(Rule::no_station, std::move(said));
 }
 
 Check mounting_force_check(const Question& question, Mounting mounting, Force at_high) {

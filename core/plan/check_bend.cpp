@@ -118,7 +118,10 @@ void check_stroke(OperationPlan& plan,
     plan.travel = *travel;
     plan.stroke_needed = needed;
     const auto& station = q.shop.machine.stations[static_cast<std::size_t>(mounting.station)];
-    const std::optional<Length> stroke = brake.stroke ? brake.stroke : station.stroke;
+    // The station drives the brake's ram: where both are known the shorter stroke counts.
+    std::optional<Length> stroke = brake.stroke ? brake.stroke : station.stroke;
+    if (stroke && station.stroke)
+        stroke = smaller(*stroke, *station.stroke);
     plan.checks.push_back(size_check_or_missing(
         Rule::stroke, needed, stroke, attachment_path(mounting.attachment, "stroke")));
 }
@@ -255,7 +258,8 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
     std::vector<VeeChoice> tools = choices(bend_case);
     const std::vector<Mounting> places = mountings(question.shop.machine, AttachmentKind::brake);
     if (places.empty())
-        return refused_plan(Rule::no_station, "No brake fits this machine.");
+        return not_mounted(
+            question.shop.machine, AttachmentKind::brake, "No brake fits this machine.");
     if (tools.empty())
         return without_vee(bend_case);
     std::stable_sort(tools.begin(), tools.end(), [&](const VeeChoice& a, const VeeChoice& b) {

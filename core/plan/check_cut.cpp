@@ -125,6 +125,18 @@ void check_mitre(OperationPlan& plan, const Station& station, int index, Angle m
         plan.checks.push_back(missing_check(Rule::mitre, station_path(index, "largest_mitre")));
 }
 
+constexpr Length k_thin = inches(1.0 / 16.0); // common practice, no source
+
+void check_gap(OperationPlan& plan, const Station& station, Length thickness) {
+    if (station.least_thickness)
+        plan.checks.push_back(size_check(Rule::thin_stock, *station.least_thickness, thickness));
+    else if (thickness < k_thin)
+        plan.checks.push_back(
+            warning_check(Rule::thin_stock,
+                          "Thin metal folds into the gap between the blades, and nothing says how "
+                          "thin this shear cuts: try an offcut, or use a hand shear."));
+}
+
 OperationPlan on_station(const Question& question, const job::Cut& cut, int index) {
     const Station& station = question.shop.machine.stations[static_cast<std::size_t>(index)];
     const Section& section = question.part.section;
@@ -150,6 +162,8 @@ OperationPlan on_station(const Question& question, const job::Cut& cut, int inde
         plan.checks.push_back(rated_size_check(question, station, index, cut_width));
     else
         plan.checks.push_back(shear_force_check(question, station, cut_width, *factor));
+    if (flat || section.shape == Shape::angle)
+        check_gap(plan, station, section.thickness);
     if (flat)
         plan.checks.push_back(size_check_or_missing(
             Rule::blade, cut_width, station.blade, station_path(index, "blade")));

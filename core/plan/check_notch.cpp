@@ -16,6 +16,8 @@ using job::NotchEdge;
 
 constexpr Angle k_same_angle = quantity::degrees(0.5); // a trade angle is not held closer
 
+constexpr Length k_least_overlap = inches(1.0 / 16.0); // common practice, no source
+
 bool is_corner(NotchEdge edge) {
     return edge == NotchEdge::start_near || edge == NotchEdge::start_far ||
            edge == NotchEdge::finish_near || edge == NotchEdge::finish_far;
@@ -58,10 +60,54 @@ int bites_along(OperationPlan& plan,
     if (along <= *tool.length)
         return 1;
     const auto bites = process::notch_bites(along, *tool.length, question.shop.rules.notch_overlap);
-    if (bites)
+    if (bites) {
+        if (question.shop.rules.notch_overlap < k_least_overlap)
+            plan.checks.push_back(
+                warning_check(Rule::notch_overlap,
+                              "Bites that hardly overlap leave a fin: let each take 1/8 in (3 mm) "
+                              "of the one before."));
         return *bites;
+    }
     plan.checks.push_back(refused_check(Rule::notch_tool, bites.refusal().reason));
     return 1;
+}
+
+/// Room that a notch leaves to the legs that stand on its face; less than none when it cuts there.
+Length room_to_legs(const Question& question, const job::Notch& notch) {
+    const Length width = section::width_of(question.part.section, notch.face);
+    const bool both = stands_at_both(question.part.section, notch.face);
+    const Length half = geometry::mouth(outline_of(notch)) * 0.5;
+    switch (notch.edge) {
+    case NotchEdge::start_end:
+    case NotchEdge::finish_end:
+        return both ? smaller(notch.at - half, width - notch.at - half) : notch.at - half;
+    case NotchEdge::far_edge:
+    case NotchEdge::start_far:
+    case NotchEdge::finish_far:
+        return both ? Length{} : width - notch.depth;
+    default:
+        return Length{};
+    }
+}
+
+void check_standing_leg(OperationPlan& plan,
+                        const Question& question,
+                        const job::Notch& notch,
+                        int index,
+                        const Attachment& tool) {
+    const Length metal = standing_metal(question.part.section, notch.face);
+    if (!(metal > Length{}))
+        return;
+    const Length room = room_to_legs(question, notch);
+    if (room < metal)
+        plan.checks.push_back(refused_check(
+            Rule::flange_clearance, "The other leg stands there: cope from the toe, or saw it."));
+    else if (tool.flange_clearance)
+        plan.checks.push_back(
+            size_check(Rule::flange_clearance, metal + *tool.flange_clearance, room));
+    else
+        plan.checks.push_back(
+            missing_check(Rule::flange_clearance, attachment_path(index, "flange_clearance")));
 }
 
 OperationPlan on_mounting(const Question& question,
@@ -89,6 +135,7 @@ OperationPlan on_mounting(const Question& question,
                               thickness,
                               tool.largest_thickness,
                               attachment_path(mounting.attachment, "largest_thickness")));
+    check_standing_leg(plan, question, notch, mounting.attachment, tool);
     const Stress strength = material::shear_strength(*question.metal.grade, question.metal.high);
     const auto force = process::notch_force({bite, thickness, strength});
     plan.checks.push_back(force ? mounting_force_check(question, mounting, *force)
@@ -115,7 +162,8 @@ OperationPlan plan_notch(const Question& question, const job::Notch& notch) {
             best = std::move(plan);
     }
     if (!best)
-        return refused_plan(Rule::no_station, "No notcher of this kind fits this machine.");
+        return not_mounted(
+            question.shop.machine, kind, "No notcher of this kind fits this machine.");
     return std::move(*best);
 }
 

@@ -189,18 +189,15 @@ void check_reach(OperationPlan& plan,
     }
     // From the heel: metal and fillet of the standing leg, then the room the tool body needs.
     const Section& section = question.part.section;
-    const bool on_flange = section.shape == Shape::channel && punch.face != section::Face::web;
-    const Length standing_metal = section.shape == Shape::channel && !on_flange
-                                      ? section.flange_thickness
-                                      : section.thickness;
+    const Length metal = standing_metal(section, punch.face);
     Length nearest = section::width_of(section, punch.face);
     for (const job::HoleCentre& centre : job::centres(punch.at)) {
         nearest = smaller(nearest, centre.y);
-        if (section.shape == Shape::channel && !on_flange)
+        if (stands_at_both(section, punch.face))
             nearest = smaller(nearest, section::width_of(section, punch.face) - centre.y);
     }
     plan.checks.push_back(
-        size_check(Rule::flange_clearance, standing_metal + *station.flange_clearance, nearest));
+        size_check(Rule::flange_clearance, metal + *station.flange_clearance, nearest));
 }
 
 OperationPlan on_station(

@@ -22,6 +22,22 @@ Check wall_check(const Question& question, const SaddleDie& die, Mounting mounti
     return strength_check(question.metal, tool.base->value * (die.largest_wall / wall));
 }
 
+/// A ring gives way under about 55 Mp sqrt(D/t), Mp = Fy t^2 / 4 (TU Delft 2338, plain jaws); for
+/// pipe steel that falls under the force that cuts half the section from D = 23 t on. The warning
+/// comes earlier; as a limit it is common practice, no source.
+constexpr double k_most_diameter_by_wall = 20.0;
+
+void check_collapse(OperationPlan& plan, const Question& question, const SaddleDie& die) {
+    const Length wall = question.part.section.thickness;
+    if (die.least_wall)
+        plan.checks.push_back(size_check(Rule::tube_wall, *die.least_wall, wall));
+    if (question.part.section.width > wall * k_most_diameter_by_wall)
+        plan.checks.push_back(
+            warning_check(Rule::tube_wall,
+                          "Thin wall for this diameter: the pipe may collapse before it is cut. "
+                          "Plug it with a close mandrel and try a scrap end, or use a hole saw."));
+}
+
 OperationPlan on_mounting(const Question& question, const job::Saddle& saddle, Mounting mounting) {
     OperationPlan plan;
     plan.tools.station = mounting.station;
@@ -40,8 +56,9 @@ OperationPlan on_mounting(const Question& question, const job::Saddle& saddle, M
         // A die that is not there has no wall limit to check against.
         plan.checks.push_back(missing_check(Rule::saddle_die, "crib.saddle_dies"));
     } else {
-        plan.checks.push_back(
-            wall_check(question, dies[static_cast<std::size_t>(plan.tools.saddle_die)], mounting));
+        const SaddleDie& die = dies[static_cast<std::size_t>(plan.tools.saddle_die)];
+        plan.checks.push_back(wall_check(question, die, mounting));
+        check_collapse(plan, question, die);
     }
     decide(plan, question.shop.rules.least_margin);
     return plan;
@@ -63,7 +80,9 @@ OperationPlan plan_saddle(const Question& question, const job::Saddle& saddle) {
             best = std::move(plan);
     }
     if (!best)
-        return refused_plan(Rule::no_station, "No saddle notcher fits this machine.");
+        return not_mounted(question.shop.machine,
+                           equipment::AttachmentKind::saddle_notcher,
+                           "No saddle notcher fits this machine.");
     return std::move(*best);
 }
 

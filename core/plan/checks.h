@@ -98,6 +98,17 @@ inline constexpr std::size_t k_usual_checks = 8;
 void decide(OperationPlan& plan, double least_margin);
 /// True when `a` is the better place: better outcome, then more to spare.
 [[nodiscard]] bool better(const OperationPlan& a, const OperationPlan& b);
+/// Nothing of the kind can be mounted: says so, or which attachment does not say where it fits.
+[[nodiscard]] OperationPlan not_mounted(const equipment::Machine& machine,
+                                        equipment::AttachmentKind kind,
+                                        std::string said);
+/// Metal and fillet of the leg or flange that stands up at a face's datum edge, from that edge;
+/// zero when nothing stands there (standing_leg.cpp).
+[[nodiscard]] Length standing_metal(const Section& section, section::Face face);
+/// A channel's web has a flange at both edges.
+[[nodiscard]] constexpr bool stands_at_both(const Section& section, section::Face face) {
+    return section.shape == section::Shape::channel && face == section::Face::web;
+}
 /// Attachments of a kind with every station they fit that exists.
 [[nodiscard]] std::vector<Mounting> mountings(const equipment::Machine& machine,
                                               equipment::AttachmentKind kind);
@@ -116,6 +127,7 @@ struct PlacedHole {
     Length y;
     Length half_along;
     Length half_across;
+    bool round = false;
 };
 [[nodiscard]] std::vector<PlacedHole> placed_holes(const job::Part& part,
                                                    const process::Blank& blank);

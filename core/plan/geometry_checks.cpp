@@ -1,4 +1,5 @@
 #include "plan/checks.h"
+#include "plan/part_checks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +10,8 @@ namespace {
 
 using section::Face;
 
-constexpr Length k_large_hole = inches(1.0); // rule for hole to bend changes here
+constexpr Length k_large_hole = inches(1.0);                // rule for hole to bend changes here
+constexpr Length k_same_place = quantity::millimetres(0.5); // nobody marks out closer
 
 struct Blank {
     Length length;
@@ -23,25 +25,6 @@ Length gap_between(Length a_centre, Length a_half, Length b_centre, Length b_hal
 
 OperationPlan& operation_of(PartPlan& plan, const PlacedHole& hole) {
     return plan.operations[static_cast<std::size_t>(hole.operation)];
-}
-
-/// One check of a rule per operation: the worst hole speaks for the row.
-void say_once(OperationPlan& operation, Check check) {
-    for (Check& known : operation.checks)
-        if (known.rule == check.rule && known.warning == check.warning) {
-            if (check.margin < known.margin)
-                known = std::move(check);
-            return;
-        }
-    operation.checks.push_back(std::move(check));
-}
-
-Check web_warning(Rule rule, Length needed, Length web, const char* said) {
-    Check check = size_check(rule, needed, web);
-    check.outcome = Outcome::does_not_fit;
-    check.warning = true;
-    check.said = said;
-    return check;
 }
 
 void check_edges(PartPlan& plan, const PlacedHole& hole, Blank blank, Length thickness) {
@@ -65,6 +48,26 @@ void check_edges(PartPlan& plan, const PlacedHole& hole, Blank blank, Length thi
                              "sideways."));
 }
 
+/// Metal between two holes. Two round ones are measured between their centres, others by the boxes
+/// round them, which never promise more than there is.
+Length web_between(const PlacedHole& a, const PlacedHole& b) {
+    const Length box = larger(gap_between(a.x, a.half_along, b.x, b.half_along),
+                              gap_between(a.y, a.half_across, b.y, b.half_across));
+    if (!a.round || !b.round)
+        return box;
+    const Length centres = quantity::millimetres(
+        std::hypot(quantity::to_millimetres(a.x - b.x), quantity::to_millimetres(a.y - b.y)));
+    return larger(box, centres - a.half_along - b.half_along);
+}
+
+bool same_place(const PlacedHole& a, const PlacedHole& b) {
+    const auto near = [](Length one, Length other) {
+        return one - other <= k_same_place && other - one <= k_same_place;
+    };
+    return near(a.x, b.x) && near(a.y, b.y) && near(a.half_along, b.half_along) &&
+           near(a.half_across, b.half_across);
+}
+
 void check_neighbours(PartPlan& plan, const std::vector<PlacedHole>& holes, Length thickness) {
     // Sorted by x: only those that could still touch are looked at.
     Length widest;
@@ -78,14 +81,18 @@ void check_neighbours(PartPlan& plan, const std::vector<PlacedHole>& holes, Leng
                 break;
             if (a.face != b.face)
                 continue;
-            const Length along = gap_between(a.x, a.half_along, b.x, b.half_along);
-            const Length across = gap_between(a.y, a.half_across, b.y, b.half_across);
-            const Length web = larger(along, across);
-            if (web < Length{})
+            const Length web = web_between(a, b);
+            if (same_place(a, b))
+                say_once(operation_of(plan, b),
+                         refused_check(Rule::doubled_stroke,
+                                       "The same hole is there twice: a second stroke into an "
+                                       "open hole breaks the punch. Take one out."));
+            else if (web < Length{})
                 say_once(operation_of(plan, b),
                          refused_check(Rule::hole_web,
-                                       "Two holes overlap: a cut beside an open "
-                                       "hole breaks the punch."));
+                                       "Two holes overlap: a cut beside an open hole pushes the "
+                                       "punch aside and breaks it. Move one, or nibble with a "
+                                       "tool that is made for it."));
             else if (web < thickness)
                 say_once(operation_of(plan, b),
                          web_warning(Rule::hole_web,
@@ -109,10 +116,14 @@ void check_bends(const Question& question, PartPlan& plan, const PlacedHole& hol
         const Length line = plan.blank.bend_lines[number++];
         const Length from_line = (hole.x > line ? hole.x - line : line - hole.x) - hole.half_along;
         const bool large = hole.half_along * 2.0 > k_large_hole;
-        // Past the die shoulder, and past the curve by 2.5 t (3 t for large holes): the printed
-        // rules disagree from 1.5 t to 4 t; this is the careful middle, common practice, no source.
+        const bool along_bend = hole.half_across > hole.half_along;
+        // Past the die shoulder, and past the curve by 2.5 t (3 t for large holes, 4 t for slots
+        // along the bend): the printed rules disagree from 1.5 t to 4 t; this is the careful
+        // middle, common practice, no source.
         const Length past_curve =
-            bend.figures.allowance * 0.5 + plan.operations[i].bend.thickness * (large ? 3.0 : 2.5);
+            bend.figures.allowance * 0.5 + plan.operations[i].bend.thickness * (along_bend ? 4.0
+                                                                                : large    ? 3.0
+                                                                                           : 2.5);
         const Length needed = larger(bend.tools.opening * 0.5, past_curve);
         if (from_line < needed)
             say_once(operation_of(plan, hole),
@@ -124,11 +135,15 @@ void check_bends(const Question& question, PartPlan& plan, const PlacedHole& hol
     }
 }
 
+Length mouth_of(const job::Notch& notch) {
+    return notch.shape == geometry::NotchShape::vee
+               ? notch.depth * (2.0 * std::tan(notch.included.in_radians() / 2.0))
+               : notch.along;
+}
+
 /// Extent of a notch along the blank, for notches on the long edges and corners.
 std::optional<std::pair<Length, Length>> notch_span(const job::Notch& notch, Length blank) {
-    const Length mouth = notch.shape == geometry::NotchShape::vee
-                             ? notch.depth * (2.0 * std::tan(notch.included.in_radians() / 2.0))
-                             : notch.along;
+    const Length mouth = mouth_of(notch);
     switch (notch.edge) {
     case job::NotchEdge::near_edge:
     case job::NotchEdge::far_edge:
@@ -147,6 +162,31 @@ std::optional<std::pair<Length, Length>> notch_span(const job::Notch& notch, Len
     return std::nullopt;
 }
 
+void check_notch_at_bends(const Question& question,
+                          const PartPlan& plan,
+                          OperationPlan& notch,
+                          const std::pair<Length, Length>& span) {
+    std::size_t number = 0;
+    for (std::size_t i = 0; i < plan.operations.size(); ++i) {
+        if (!std::holds_alternative<job::Bend>(question.part.operations[i]))
+            continue;
+        if (number >= plan.blank.bend_lines.size())
+            return;
+        const Length line = plan.blank.bend_lines[number++];
+        const Length shoulder = plan.operations[i].tools.opening * 0.5;
+        if (line > span.first && line < span.second)
+            say_once(notch,
+                     warning_check(Rule::notch_at_bend,
+                                   "The notch lies across a bend line: the bend tears or wanders "
+                                   "there unless it is meant as relief."));
+        else if (line + shoulder > span.first && line - shoulder < span.second)
+            say_once(notch,
+                     warning_check(Rule::notch_at_bend,
+                                   "The notch lies over the V of a bend: its edge is pulled out of "
+                                   "shape. Cut it after bending, or move it."));
+    }
+}
+
 void check_notches(const Question& question, PartPlan& plan, Blank blank) {
     for (std::size_t i = 0; i < question.part.operations.size(); ++i) {
         const auto* notch = std::get_if<job::Notch>(&question.part.operations[i]);
@@ -161,22 +201,39 @@ void check_notches(const Question& question, PartPlan& plan, Blank blank) {
                               Length{}});
         const bool at_end =
             notch->edge == job::NotchEdge::start_end || notch->edge == job::NotchEdge::finish_end;
-        const Length across =
-            at_end ? blank.length : section::width_of(question.part.section, notch->face);
+        const Length width = section::width_of(question.part.section, notch->face);
+        const Length across = at_end ? blank.length : width;
         const Length slack = inches(0.001);
-        if (span->first < -slack || span->second > blank.length + slack || notch->depth >= across)
+        const Length half = mouth_of(*notch) * 0.5;
+        const bool beside =
+            at_end && (notch->at - half < -slack || notch->at + half > width + slack);
+        if (span->first < -slack || span->second > blank.length + slack || notch->depth >= across ||
+            beside)
             operation.checks.push_back(
                 refused_check(Rule::on_metal, "The notch is larger than the metal there."));
-        for (const Length line : plan.blank.bend_lines)
-            if (line > span->first && line < span->second)
-                say_once(operation,
-                         warning_check(Rule::notch_at_bend,
-                                       "The notch lies across a bend line: the bend tears or "
-                                       "wanders there unless it is meant as relief."));
+        check_notch_at_bends(question, plan, operation, *span);
     }
 }
 
 } // namespace
+
+void say_once(OperationPlan& operation, Check check) {
+    for (Check& known : operation.checks)
+        if (known.rule == check.rule && known.warning == check.warning) {
+            if (check.margin < known.margin)
+                known = std::move(check);
+            return;
+        }
+    operation.checks.push_back(std::move(check));
+}
+
+Check web_warning(Rule rule, Length needed, Length web, const char* said) {
+    Check check = size_check(rule, needed, web);
+    check.outcome = Outcome::does_not_fit;
+    check.warning = true;
+    check.said = said;
+    return check;
+}
 
 std::vector<PlacedHole> placed_holes(const job::Part& part, const process::Blank& blank) {
     std::vector<PlacedHole> holes;
@@ -194,7 +251,8 @@ std::vector<PlacedHole> placed_holes(const job::Part& part, const process::Blank
                              origin + centre.x,
                              centre.y,
                              half.along,
-                             half.across});
+                             half.across,
+                             punch->hole.shape == geometry::HoleShape::round});
     }
     return holes;
 }
@@ -208,6 +266,7 @@ void check_layout(const Question& question, PartPlan& plan) {
         check_bends(question, plan, hole);
         plan.marks.push_back({Mark::Kind::hole, hole.operation, hole.face, hole.x, hole.y});
     }
+    check_cut_webs(question, plan, holes);
     std::stable_sort(holes.begin(), holes.end(), [](const PlacedHole& a, const PlacedHole& b) {
         return a.x < b.x;
     });
@@ -225,6 +284,9 @@ void check_layout(const Question& question, PartPlan& plan) {
     std::stable_sort(plan.marks.begin(), plan.marks.end(), [](const Mark& a, const Mark& b) {
         return a.x < b.x || (a.x == b.x && a.y < b.y);
     });
+    check_doubled(question, plan);
+    check_resting(question, plan);
+    check_strokes(question, plan);
 }
 
 } // namespace treadle::plan

@@ -26,6 +26,8 @@ enum class Rule {
     blade,            ///< length of cut against the blade
     mitre,            ///< angle against the shear's largest
     least_piece,      ///< shortest end that the hold-down can grip
+    bar_end,          ///< what the last cut leaves of a bar of the rack (warns)
+    thin_stock,       ///< metal that folds into the gap between the blades
     hole_thickness,   ///< hole not smaller than the metal is thick
     punch_stress,     ///< mean stress in the punch (warns)
     holder,           ///< what passes the holder
@@ -37,9 +39,15 @@ enum class Rule {
     on_metal,         ///< whole hole on the metal
     edge_web,         ///< metal left to the edge (warns)
     hole_web,         ///< metal left between holes; overlapping holes do not fit
+    cut_web,          ///< metal left to a notch or mitre (warns); a hole into one does not fit
+    doubled_stroke,   ///< the same stroke twice
+    die_clearance,    ///< die opening over punch, out of the usual (warns)
+    slug,             ///< a slug that does not fall by itself (warns)
+    snap_through,     ///< hard metal near the limit (warns)
     hole_to_bend,     ///< hole near a bend (warns)
     notch_tool,       ///< notch against the tool's depth, thickness and angle
-    notch_at_bend,    ///< notch across a bend line
+    notch_overlap,    ///< bites of a notch that leave a fin (warns)
+    notch_at_bend,    ///< notch across a bend line or over its V (warns)
     opening,          ///< V opening over thickness
     brake_length,     ///< bend line against brake, V block and punch
     thickness_limit,  ///< attachment's largest thickness
@@ -48,10 +56,12 @@ enum class Rule {
     wanted_radius,    ///< radius reached is not the one asked for (warns)
     bend_order,       ///< no order of the part's bends keeps clear of the tools
     saddle_die,       ///< die for this pipe on that run
+    tube_wall,        ///< wall too thin for its diameter: the pipe collapses
     tool_in_crib,     ///< the tool is not in the crib (warns: shopping list)
     handling,         ///< heavier than one person lifts here (warns)
     hoist,            ///< heavier than two lift together (warns)
-    support           ///< longer than the machine holds by itself (warns)
+    support,          ///< longer than the machine holds by itself (warns)
+    tipping           ///< more of the piece hangs over than rests on the table (warns)
 };
 
 struct Check {

@@ -133,6 +133,8 @@ constexpr RuleName k_rules[] = {{Rule::grade, "grade", "grade"},
                                 {Rule::blade, "blade", "blade length"},
                                 {Rule::mitre, "mitre", "mitre angle"},
                                 {Rule::least_piece, "least_piece", "shortest piece"},
+                                {Rule::bar_end, "bar_end", "end of the bar"},
+                                {Rule::thin_stock, "thin_stock", "thinnest metal"},
                                 {Rule::hole_thickness, "hole_thickness", "hole against thickness"},
                                 {Rule::punch_stress, "punch_stress", "stress in the punch"},
                                 {Rule::holder, "holder", "holder"},
@@ -144,8 +146,14 @@ constexpr RuleName k_rules[] = {{Rule::grade, "grade", "grade"},
                                 {Rule::on_metal, "on_metal", "whole on the metal"},
                                 {Rule::edge_web, "edge_web", "hole to edge"},
                                 {Rule::hole_web, "hole_web", "hole to hole"},
+                                {Rule::cut_web, "cut_web", "hole to notch or mitre"},
+                                {Rule::doubled_stroke, "doubled_stroke", "same stroke twice"},
+                                {Rule::die_clearance, "die_clearance", "die clearance"},
+                                {Rule::slug, "slug", "slug stays"},
+                                {Rule::snap_through, "snap_through", "snap of the break"},
                                 {Rule::hole_to_bend, "hole_to_bend", "hole to bend"},
                                 {Rule::notch_tool, "notch_tool", "notch tool"},
+                                {Rule::notch_overlap, "notch_overlap", "overlap of bites"},
                                 {Rule::notch_at_bend, "notch_at_bend", "notch at bend"},
                                 {Rule::opening, "opening", "V opening"},
                                 {Rule::brake_length, "brake_length", "length of bend"},
@@ -155,10 +163,12 @@ constexpr RuleName k_rules[] = {{Rule::grade, "grade", "grade"},
                                 {Rule::wanted_radius, "wanted_radius", "radius asked for"},
                                 {Rule::bend_order, "bend_order", "order of bends"},
                                 {Rule::saddle_die, "saddle_die", "saddle die"},
+                                {Rule::tube_wall, "tube_wall", "wall of the pipe"},
                                 {Rule::tool_in_crib, "tool_in_crib", "tool in the crib"},
                                 {Rule::handling, "handling", "weight of a piece"},
                                 {Rule::hoist, "hoist", "weight of a piece"},
-                                {Rule::support, "support", "length of a piece"}};
+                                {Rule::support, "support", "length of a piece"},
+                                {Rule::tipping, "tipping", "piece on the table"}};
 
 const RuleName& name_of(Rule rule) {
     for (const RuleName& name : k_rules)
@@ -192,6 +202,14 @@ std::string sentence(const Check& check, PrintStyle style) {
         return "The metal is " + demand + " thick, the hole's smallest width is " + offer + ".";
     case Rule::least_piece:
         return "The hold-down grips from " + demand + " on, the piece is " + offer + ".";
+    case Rule::thin_stock:
+        return "The shear cuts from " + demand + " on; " + offer +
+               " folds into the gap between its blades.";
+    case Rule::tube_wall:
+        return "This die holds walls from " + demand + " on; one of " + offer + " collapses.";
+    case Rule::flange_clearance:
+        return "The tool needs " + demand + " to the edge where the other leg stands; there is " +
+               offer + ".";
     case Rule::least_leg:
         return "The leg must be " + demand + " to bridge the V; the shorter one is " + offer + ".";
     case Rule::least_radius:

@@ -16,17 +16,6 @@ constexpr Length k_thickest = inches(1.5);
 constexpr Length k_hard_from = inches(3.0 / 8.0);
 constexpr Stress k_hard_minimum = ksi(70.0);
 
-/// Looks at the bands that reach the thickness where it matters, so that the answer is one for the
-/// grade and the clearance never falls as the metal gets thicker.
-bool is_harder(const Grade& grade) {
-    if (grade.family == material::Family::stainless_steel)
-        return true;
-    for (const material::StrengthBand& band : grade.bands)
-        if (band.up_to >= k_hard_from && band.tensile_minimum >= k_hard_minimum)
-            return true;
-    return false;
-}
-
 /// Common practice, no source.
 Length total_step(Length thickness, bool harder) {
     if (thickness > inches(1.0))
@@ -61,6 +50,17 @@ const base::FormulaCard k_die_clearance_card{
     "common-practice-clearance",
     base::Evidence::common_practice,
     ""};
+
+/// Looks at the bands that reach the thickness where it matters, so that the answer is one for the
+/// grade and the clearance never falls as the metal gets thicker.
+bool is_harder(const Grade& grade) {
+    if (grade.family == material::Family::stainless_steel)
+        return true;
+    for (const material::StrengthBand& band : grade.bands)
+        if (band.up_to >= k_hard_from && band.tensile_minimum >= k_hard_minimum)
+            return true;
+    return false;
+}
 
 base::Result<DieClearance> die_clearance(Length thickness, const Grade* grade) {
     InputCheck check;

@@ -26,6 +26,8 @@ struct DieClearance {
 /// as its minimum tensile strength, takes 1/16 from 3/8 in up. Without a grade: not harder.
 [[nodiscard]] base::Result<DieClearance> die_clearance(Length thickness, const Grade* grade);
 
+/// Stainless, or any grade with 70 ksi or more as its minimum tensile strength from 3/8 in up.
+[[nodiscard]] bool is_harder(const Grade& grade);
 /// A given pair: refuses a die not larger than its punch, always.
 [[nodiscard]] base::Result<DieClearance>
 clearance_of_pair(Length punch, Length die, Length thickness);

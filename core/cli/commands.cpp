@@ -6,6 +6,7 @@
 #include "calc/calculation.h"
 #include "cli/calc_lines.h"
 #include "cli/files.h"
+#include "cli/machine_json.h"
 #include "plan/plan.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
@@ -35,6 +36,9 @@ constexpr const char* k_help =
   treadle plan FILE.json                   the plan as JSON
   treadle sheet FILE.json --out FILE.html  the worksheet
   treadle check FILE.json                  is the file sound?
+  treadle machines FILE.json               which of the shop's machines do the job
+  treadle capacity FILE.json --station ID --grade ID [--attachment ID]
+                                           what that place can do with that metal
   treadle calc NAME 'JSON'                 one formula: inputs are text with units
   treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
   treadle calc NAME 'JSON' --words inch    the working in words, inch or metric
@@ -96,6 +100,74 @@ int check_command(const Words& words) {
     json.begin_object().field("ok", true).field("version", archive::k_format_version);
     json.field("name", job.name).field("parts", static_cast<int>(job.parts.size())).end_object();
     return answered(json.take() + "\n");
+}
+
+int machines_command(const Words& words) {
+    if (words.size() != 2)
+        return refused({"file", "One job file is needed.", "treadle machines FILE.json"});
+    const auto opened = open(words[1]);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const auto& [job, shop] = opened->file;
+    return answered(machines_json(plan::compare_machines(job, shop, opened->catalog), job, shop));
+}
+
+/// What `capacity` is asked: each option once, in any order.
+struct PlaceWords {
+    std::string file;
+    std::string station;
+    std::string attachment;
+    std::string grade;
+};
+
+Result<PlaceWords> place_words_in(const Words& words) {
+    PlaceWords said;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const bool option = words[i].rfind("--", 0) == 0;
+        std::string* into = words[i] == "--station"      ? &said.station
+                            : words[i] == "--attachment" ? &said.attachment
+                            : words[i] == "--grade"      ? &said.grade
+                                                         : &said.file;
+        const bool known = !option || into != &said.file;
+        if (!known || !into->empty() || (option && i + 1 == words.size()))
+            return Refusal{"command", "This word is not known here.", words[i]};
+        *into = option ? words[++i] : words[i];
+    }
+    const char* example = "treadle capacity FILE.json --station ID --grade ID";
+    if (said.file.empty())
+        return Refusal{"file", "One job file is needed.", example};
+    if (said.station.empty())
+        return Refusal{"station", "The station's id is missing.", example};
+    if (said.grade.empty())
+        return Refusal{"grade", "The metal is missing.", example};
+    return said;
+}
+
+template <class Things>
+int index_of(const Things& things, const std::string& id) {
+    for (std::size_t i = 0; i < things.size(); ++i)
+        if (things[i].id == id)
+            return static_cast<int>(i);
+    return plan::k_none;
+}
+
+int capacity_command(const Words& words) {
+    const auto said = place_words_in(words);
+    if (!said.ok())
+        return refused(said.refusal());
+    const auto opened = open(said->file);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const auto& [job, shop] = opened->file;
+    const plan::Mounting place{index_of(shop.machine.stations, said->station),
+                               index_of(shop.machine.attachments, said->attachment)};
+    if (!said->attachment.empty() && place.attachment == plan::k_none)
+        return refused({"attachment", "No attachment has this id.", said->attachment});
+    const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
+    const auto capacity = plan::capacity(place, said->grade, plan, job, shop, opened->catalog);
+    if (!capacity.ok())
+        return refused(capacity.refusal());
+    return answered(capacity_json(capacity.value(), place, said->grade, job, shop));
 }
 
 int sheet_command(const Words& words) {
@@ -211,6 +283,10 @@ int run(const Words& words) {
         return sheet_command(words);
     if (words[0] == "check")
         return check_command(words);
+    if (words[0] == "machines")
+        return machines_command(words);
+    if (words[0] == "capacity")
+        return capacity_command(words);
     if (words[0] == "calc")
         return calc_command(words);
     return refused({"command", "This command is not known.", "treadle --help"});

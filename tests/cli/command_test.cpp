@@ -89,6 +89,43 @@ TEST_CASE("the same job gives the same plan, byte for byte") {
           run("plan " + demo("demo-metric.json")).out);
 }
 
+TEST_CASE("each machine of the shop answers, with what stops it") {
+    const Ended ended = run("machines " + demo("demo-inch.json"));
+    CHECK(ended.code == 0);
+    CHECK(ended.out.rfind(R"x({"machines":[{"name":"Demo machine (invented)","whole_job":false,)x",
+                          0) == 0);
+    CHECK(ended.out.find(R"x("name":"Truck machine (invented)")x") != std::string::npos);
+    CHECK(ended.out.find(R"("missing":"other_machines[0].stations[0].flange_clearance")") !=
+          std::string::npos);
+    CHECK(ended.out.find(R"("reason":"HB1, Punch 13/16 round: fits up to 65 ksi, force: )") !=
+          std::string::npos);
+    check_refused("machines", "file");
+    check_refused("machines /no/such/file.json", "file");
+}
+
+TEST_CASE("a place answers what it can do with a metal") {
+    const std::string file = "capacity " + demo("demo-inch.json");
+    const Ended punch = run(file + " --station punch --grade A36");
+    CHECK(punch.code == 0);
+    CHECK(punch.out.rfind(R"({"place":"Punch","grade":"A36","kind":"hole","cannot_be_said":null,)",
+                          0) == 0);
+    // 50 tons, 80 ksi x 0.80, pi x 1 in: 0.497 in; at 58 ksi 0.686 in (worked by hand).
+    CHECK(punch.out.find(R"({"x_mm":25.4,"fits_mm":11.1125,"fits_up_to_mm":15.875,)"
+                         R"("stopped_by":"force"})") != std::string::npos);
+    CHECK(punch.out.find(R"("job":[{"part":"p1","operation":2,"shape":"plate",)"
+                         R"("x_mm":20.6375,"thickness_mm":9.525,"outcome":"fits",)") !=
+          std::string::npos);
+    CHECK(run(file + " --grade A36 --attachment brake --station table").code == 0);
+    check_refused(file + " --station punch", "grade");
+    check_refused(file + " --grade A36", "station");
+    check_refused(file + " --station anvil --grade A36", "station");
+    check_refused(file + " --station punch --grade unobtainium", "grade");
+    check_refused(file + " --station table --grade A36", "attachment");
+    check_refused(file + " --station table --grade A36 --attachment hook", "attachment");
+    check_refused(file + " --station punch --grade", "command");
+    check_refused("capacity --station punch --grade A36", "file");
+}
+
 TEST_CASE("a sound file is said to be sound") {
     const Ended ended = run("check " + demo("demo-metric.json"));
     CHECK(ended.code == 0);

@@ -55,6 +55,11 @@ archive::File full_file() {
     grade.note = "a note";
     file.job.own_grades.push_back(grade);
 
+    equipment::Machine second = file.shop.machine;
+    second.name = "Second";
+    second.stations[0].throat.reset();
+    second.stations[0].force = us_tons(100.0 / 7.0);
+    file.shop.other_machines.push_back(second);
     file.shop.machine.stations[0].base = material::RatingBase{ksi(61.7)};
     file.shop.machine.attachments[0].base = material::RatingBase{megapascals(412.9)};
     file.shop.crib.punches.push_back({{geometry::HoleShape::perimeter, inches(7.0 / 3.0), {}}, 2});
@@ -189,6 +194,15 @@ TEST_CASE("what a shop does not know stays unknown, what it knows stays exact") 
     CHECK(is.stations[0].base->value == was.stations[0].base->value);
     CHECK_FALSE(is.stations[1].force.has_value());
     CHECK(is.attachments[0].base->value == was.attachments[0].base->value);
+    REQUIRE(after.shop.other_machines.size() == before.shop.other_machines.size());
+    for (std::size_t i = 0; i < after.shop.other_machines.size(); ++i) {
+        CHECK(after.shop.other_machines[i].name == before.shop.other_machines[i].name);
+        CHECK(after.shop.other_machines[i].attachments.size() ==
+              before.shop.other_machines[i].attachments.size());
+    }
+    const equipment::Machine& second = after.shop.other_machines.back();
+    CHECK(second.stations[0].force == us_tons(100.0 / 7.0));
+    CHECK_FALSE(second.stations[0].throat.has_value());
     CHECK(after.shop.rules.blank_k == before.shop.rules.blank_k);
     const equipment::PunchTool& odd = after.shop.crib.punches.back();
     CHECK(odd.hole.shape == geometry::HoleShape::perimeter);

@@ -82,6 +82,20 @@ TEST_CASE("a sound shop passes, and so does one of which nothing is known") {
           }) == "none");
 }
 
+TEST_CASE("the shop's other machines are held to the same, each with ids of its own") {
+    CHECK(fault([](Shop& s) { s.other_machines = {s.machine, s.machine}; }) == "none");
+    CHECK(fault([](Shop& s) {
+              s.other_machines = {s.machine, s.machine};
+              s.other_machines[1].attachments[0].stations = {"bench"};
+          }) == "other_machines[1].attachments[0].stations[0]");
+    CHECK(fault([](Shop& s) {
+              s.other_machines = {s.machine};
+              s.other_machines[0].attachments[0].id = s.other_machines[0].stations[0].id;
+          }) == "other_machines[0].attachments[0].id");
+    CHECK(fault([](Shop& s) { s.other_machines.assign(20, s.machine); }) == "none");
+    CHECK(fault([](Shop& s) { s.other_machines.assign(21, s.machine); }) == "other_machines");
+}
+
 TEST_CASE("stations: sizes that are given have to be sizes") {
     for (const double bad : {0.0, -1.0, k_nan, std::numeric_limits<double>::infinity()}) {
         CAPTURE(bad);

@@ -3,6 +3,7 @@
 
 #include "archive/archive.h"
 #include "plan/explain.h"
+#include "plan/machines.h"
 #include "plan/plan.h"
 #include "plan/remedy.h"
 #include "plan/words.h"
@@ -63,6 +64,27 @@ TEST_CASE("both demos say that they are invented, and so is their machine") {
         CHECK(file.job.invented);
         CHECK(file.shop.machine.invented);
         CHECK(file.shop.machine.name.find("invented") != std::string::npos);
+        for (const equipment::Machine& machine : file.shop.other_machines) {
+            CHECK(machine.invented);
+            CHECK(machine.name.find("invented") != std::string::npos);
+        }
+    }
+}
+
+TEST_CASE("each demo shows a second machine that does not do everything, and why") {
+    for (const char* name : {"demo-inch.json", "demo-metric.json"}) {
+        CAPTURE(name);
+        Planned demo = planned(name);
+        const auto answers = plan::compare_machines(demo.file.job, demo.file.shop, catalog());
+        REQUIRE(answers.size() == 2);
+        for (const Outcome outcome :
+             {Outcome::fits, Outcome::fits_up_to, Outcome::cannot_be_said, Outcome::does_not_fit})
+            CHECK(plan::count_of(answers[1], outcome) > 0);
+        // The machine in use is not moved by what stands beside it.
+        demo.file.shop.other_machines.clear();
+        const plan::Plan alone = plan::make_plan(demo.file.job, demo.file.shop, catalog());
+        CHECK(sheet::plan_json(alone, demo.file.job, demo.file.shop) ==
+              sheet::plan_json(demo.plan, demo.file.job, demo.file.shop));
     }
 }
 

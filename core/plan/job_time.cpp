@@ -70,8 +70,10 @@ base::Result<JobTime> job_time(const Plan& plan, const equipment::Shop& shop) {
                          ? known->new_tool
                          : known->new_station;
         std::set<int> in_hand;
+        one.steps.reserve(set_up.steps.size());
         for (const Step& step : set_up.steps) {
-            one.strokes += (known->stroke + known->position) * static_cast<double>(step.strokes);
+            Duration took = (known->stroke + known->position) * static_cast<double>(step.strokes);
+            one.strokes += took;
             const PartPlan& part = *plan.parts[static_cast<std::size_t>(step.part)];
             const auto handling = handling_of(times, part.mass_each);
             if (!handling)
@@ -79,13 +81,19 @@ base::Result<JobTime> job_time(const Plan& plan, const equipment::Shop& shop) {
                                "no handling time in the house rules covers the weight of " +
                                    part.part->mark,
                                ""};
-            if (in_hand.insert(step.part).second)
-                one.handling += *handling * static_cast<double>(step.pieces);
-            if (begun.insert(step.part).second)
+            if (in_hand.insert(step.part).second) {
+                const Duration hands = *handling * static_cast<double>(step.pieces);
+                one.handling += hands;
+                took += hands;
+            }
+            if (begun.insert(step.part).second) {
                 one.checks += known->first_piece;
+                took += known->first_piece;
+            }
+            one.steps.push_back(took);
         }
         time.total += one.total();
-        time.set_ups.push_back(one);
+        time.set_ups.push_back(std::move(one));
         before = &set_up;
     }
     if (times.labour_per_hour)

@@ -26,6 +26,7 @@ struct SetUpTime {
     Duration handling;
     Duration strokes; ///< with the way to each position
     Duration checks;  ///< of parts whose first piece is begun here
+    std::vector<Duration> steps; ///< all but the change, as the set-up's steps
     [[nodiscard]] Duration total() const { return change + handling + strokes + checks; }
 };
 

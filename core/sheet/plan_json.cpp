@@ -5,6 +5,7 @@
 #include "plan/job_time.h"
 #include "plan/power_check.h"
 #include "plan/words.h"
+#include "sheet/plan_json_parts.h"
 #include "sheet/worksheet.h"
 
 #include <cmath>
@@ -325,7 +326,9 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
         write_minutes(json, time ? std::optional(time->set_ups[i].total()) : std::nullopt);
         json.end_object();
     }
-    json.end_array().key("shopping").begin_array();
+    json.end_array();
+    write_at_once(json, plan, shop);
+    json.key("shopping").begin_array();
     for (const plan::Need& need : plan.shopping) {
         json.begin_object().field("kind", need_key(need.kind));
         json.field("words", plan::need_words(need, job.style)).end_object();

@@ -107,6 +107,7 @@ std::string worksheet_html(const plan::Plan& plan,
     write_shopping(html, in);
     write_cautions(html, in);
     write_power(html, in);
+    write_at_once(html, in);
     write_set_ups(html, in);
     write_parts(html, in);
     if (options.workings)

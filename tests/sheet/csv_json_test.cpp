@@ -1,10 +1,12 @@
-// The plan for other programs: worksheet_csv.cpp and plan_json.cpp.
+// The plan for other programs: worksheet_csv.cpp, plan_json.cpp and plan_json_at_once.cpp.
 
 #include "plan/words.h"
 #include "sheet/sample.h"
 #include "sheet/worksheet.h"
 
 #include <nlohmann/json.hpp>
+
+#include <set>
 
 using namespace treadle;
 using nlohmann::json;
@@ -142,6 +144,22 @@ TEST_CASE("the same plan writes the same bytes") {
     const Sample b;
     CHECK(json_of(a) == json_of(b));
     CHECK(csv_of(a) == csv_of(b));
+}
+
+TEST_CASE("who does what is in the JSON for two people, in strokes where no times are known") {
+    Sample sample;
+    CHECK(json::parse(json_of(sample)).at("at_once").is_null());
+    sample.shop.machine.operators = 2;
+    const json shared = json::parse(json_of(sample)).at("at_once");
+    CHECK(shared.at("people") == 2);
+    CHECK(shared.at("alone_strokes") == sample.plan.strokes);
+    CHECK(shared.at("least_strokes") <= shared.at("longest_strokes"));
+    CHECK(shared.at("longest_strokes") <= shared.at("alone_strokes"));
+    std::set<int> seen;
+    for (const json& lane : shared.at("lanes"))
+        for (const json& run : lane)
+            CHECK(seen.insert(run.at("set_up").get<int>()).second);
+    CHECK(seen.size() == sample.plan.order.size());
 }
 
 TEST_CASE("the time is in minutes, with the labour, or it is null and said why") {

@@ -1,5 +1,5 @@
 // The printed page: worksheet.cpp, worksheet_summary.cpp, worksheet_setups.cpp,
-// worksheet_drawings.cpp, worksheet_style.cpp and cautions.cpp.
+// worksheet_at_once.cpp, worksheet_drawings.cpp, worksheet_style.cpp and cautions.cpp.
 
 #include "base/text.h"
 #include "plan/words.h"
@@ -160,4 +160,23 @@ TEST_CASE("cord and generator are on the sheet with their working, or what is no
     CHECK(html.find("takes 27.0 kVA, it gives 20.0 kVA") != std::string::npos);
     CHECK(html.find("Least surge of a generator that starts a motor") != std::string::npos);
     CHECK(sheet_test::fault_in_markup(html) == "");
+}
+
+TEST_CASE("who does what is on the sheet where two work, with what only the maker can say") {
+    Sample sample;
+    CHECK(html_of(sample).find("Who does what") == std::string::npos);
+    sample.shop.machine.operators = 2;
+    const std::string html = html_of(sample);
+    CHECK(html.find("<h2>Who does what</h2>") != std::string::npos);
+    CHECK(html.find("May run at once: ") != std::string::npos);
+    CHECK(html.find("plate or manual allows both stations at once") != std::string::npos);
+    CHECK(sheet_test::fault_in_markup(html) == "");
+    for (std::size_t i = 0; i < sample.plan.order.size(); ++i) // each begins once
+        CHECK(count_of(html, "<td>Set-up " + std::to_string(i + 1) + ", ") == 1);
+    for (auto& one : sample.shop.machine.stations)
+        for (const auto& other : sample.shop.machine.stations)
+            if (one.id != other.id)
+                one.excludes.push_back(other.id);
+    CHECK(html_of(sample).find("No two stations of this work may run at once") !=
+          std::string::npos);
 }

@@ -194,7 +194,7 @@ TEST_CASE("a shop is refused at its place as well") {
         "shop.machine.attachments[0].stations[0]");
     CHECK(refusal_of(replaced(good, R"("force": "25 ton")", R"("force": "0 ton")")).field ==
           "shop.other_machines[0].stations[0].force");
-    CHECK(refusal_of(replaced(good, R"("Truck machine (invented)")", "7")).field ==
+    CHECK(refusal_of(replaced(good, R"x("Truck machine (invented)")x", "7")).field ==
           "shop.other_machines[0].name");
     CHECK(refusal_of(replaced(good, R"("least_margin": 0.1)", R"("least_margin": 1.1)")).field ==
           "shop.rules.least_margin");

@@ -89,6 +89,8 @@ static void read_value(const Place& at, SaddleDie& out) {
     Members members(at);
     members.need("run_diameter", out.run_diameter).need("branch_diameter", out.branch_diameter);
     members.need("largest_wall", out.largest_wall).may("least_wall", out.least_wall);
+    members.may("strokes_since_grind", out.strokes_since_grind);
+    members.may("regrind_after", out.regrind_after);
     members.finish();
 }
 

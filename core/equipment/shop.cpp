@@ -249,7 +249,9 @@ Fault tool_fault(const SaddleDie& tool) {
         return fault;
     if (tool.least_wall && *tool.least_wall > tool.largest_wall)
         return base::Refusal{"least_wall", "This is thicker than the thickest wall.", ""};
-    return known_size_fault(tool.least_wall, "least_wall");
+    if (auto fault = known_size_fault(tool.least_wall, "least_wall"))
+        return fault;
+    return edge_fault(tool);
 }
 
 template <class Tool>

@@ -1,6 +1,7 @@
 #include "plan/job_time.h"
 
 #include "base/text.h"
+#include "plan/batches.h"
 
 #include <cmath>
 #include <set>
@@ -49,6 +50,11 @@ std::optional<Duration> handling_of(const WorkTimes& times, Mass weight) {
     return std::nullopt;
 }
 
+/// After the first piece, where the house measures one in so many.
+double more_checks(int pieces, const equipment::HouseRules& rules) {
+    return static_cast<double>(pieces_measured(pieces, rules) - 1);
+}
+
 bool same_place(const Tooling& a, const Tooling& b) {
     return a.station == b.station && a.attachment == b.attachment;
 }
@@ -84,7 +90,9 @@ base::Result<JobTime> job_time(const Plan& plan, const equipment::Shop& shop) {
             if (in_hand.insert(step.part).second) {
                 const Duration hands = *handling * static_cast<double>(step.pieces);
                 one.handling += hands;
-                took += hands;
+                const Duration more = known->first_piece * more_checks(step.pieces, shop.rules);
+                one.checks += more;
+                took += hands + more;
             }
             if (begun.insert(step.part).second) {
                 one.checks += known->first_piece;

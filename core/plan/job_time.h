@@ -6,7 +6,9 @@
 // Formula   T = sum over set-ups [ C + sum over its parts ( n (s (t + p) + h) ) ] + sum of q
 //           labour = T in hours times the rate
 // Valid     one person at a time; a part is taken in hand once for every set-up that works on it,
-//           its first piece is checked once. Parts that cannot be made are not in it
+//           its first piece is checked once; where the house measures one piece in N later on,
+//           floor((n - 1) / N) more checks in every set-up of the part, each as long as the first.
+//           Parts that cannot be made are not in it
 // Source    common practice, no source; only the structure: every figure is the shop's own
 // Rounding  none; time_words says minutes to one decimal
 
@@ -24,8 +26,8 @@ namespace treadle::plan {
 struct SetUpTime {
     Duration change;
     Duration handling;
-    Duration strokes; ///< with the way to each position
-    Duration checks;  ///< of parts whose first piece is begun here
+    Duration strokes;            ///< with the way to each position
+    Duration checks;             ///< first pieces of parts begun here, and one in N of all
     std::vector<Duration> steps; ///< all but the change, as the set-up's steps
     [[nodiscard]] Duration total() const { return change + handling + strokes + checks; }
 };

@@ -6,6 +6,7 @@
 #include "plan/power_check.h"
 #include "plan/words.h"
 #include "sheet/plan_json_parts.h"
+#include "sheet/plan_json_setups.h"
 #include "sheet/worksheet.h"
 
 #include <cmath>
@@ -262,12 +263,15 @@ void write_set_up(JsonWriter& json,
     json.field("words", plan::tooling_words(set_up.tools, shop, job.style));
     write_place(json, set_up.tools, shop);
     write_tools(json, set_up.tools, shop);
+    write_settings(json, set_up, shop, job.style);
     json.field("strokes", set_up.strokes).key("steps").begin_array();
     for (const plan::Step& step : set_up.steps) {
         json.begin_object();
         json.field("part", plan.parts[static_cast<std::size_t>(step.part)]->part->id);
         json.field("operation", step.operation);
-        json.field("pieces", step.pieces).field("strokes", step.strokes).end_object();
+        json.field("pieces", step.pieces).field("strokes", step.strokes);
+        write_step_work(json, plan, step, shop);
+        json.end_object();
     }
     json.end_array();
 }
@@ -333,7 +337,9 @@ std::string plan_json(const plan::Plan& plan, const job::Job& job, const equipme
         json.begin_object().field("kind", need_key(need.kind));
         json.field("words", plan::need_words(need, job.style)).end_object();
     }
-    json.end_array().key("power").begin_array();
+    json.end_array();
+    write_wear(json, plan, shop, job.style);
+    json.key("power").begin_array();
     for (const plan::PowerLine& line : plan::check_power(shop.supply)) {
         json.begin_object().field("outcome", plan::outcome_key(line.outcome));
         json.field("warning", line.warning).field("words", line.words).end_object();

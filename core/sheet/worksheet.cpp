@@ -105,6 +105,7 @@ std::string worksheet_html(const plan::Plan& plan,
     write_summary(html, in);
     write_not_made(html, in);
     write_shopping(html, in);
+    write_tools(html, in);
     write_cautions(html, in);
     write_power(html, in);
     write_at_once(html, in);

@@ -22,6 +22,7 @@ void write_set_ups(Html& html, const SheetInputs& in);
 void write_parts(Html& html, const SheetInputs& in);
 void write_not_made(Html& html, const SheetInputs& in);
 void write_shopping(Html& html, const SheetInputs& in);
+void write_tools(Html& html, const SheetInputs& in);
 void write_workings(Html& html, const SheetInputs& in);
 
 /// The order of a part's bends, a small side view after each.

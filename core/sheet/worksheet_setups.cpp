@@ -1,5 +1,6 @@
 // Set-ups in working order, each with its steps, their running dimensions and room for a tick.
 
+#include "plan/batches.h"
 #include "plan/words.h"
 #include "sheet/figures.h"
 #include "sheet/worksheet_parts.h"
@@ -102,6 +103,9 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
     for (const plan::Mark& mark : part.marks)
         if (mark.kind == plan::Mark::Kind::bend_line && mark.operation == step.operation)
             rows.push_back("bend line along " + setting_text(mark.x, style));
+    const Length travel = part.operations[static_cast<std::size_t>(step.operation)].travel;
+    if (travel > Length{})
+        rows.push_back("ram down " + setting_text(travel, style) + " from touching the sheet");
     for (std::string& setting : bend_settings(part, step.operation, style))
         rows.push_back(std::move(setting));
     return rows;
@@ -109,16 +113,9 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
 
 /// Tool sizes that stay for the whole set-up and are set by hand.
 std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_up) {
-    std::vector<std::string> lines;
-    const PrintStyle style = in.job.style;
+    std::vector<std::string> lines = plan::setting_lines(set_up, in.shop, in.job.style);
     const job::Operation& first = operation_of(in, set_up.steps.front());
     if (std::holds_alternative<job::Punch>(first)) {
-        lines.push_back(in.shop.rules.stripper_gap
-                            ? "Stripper gap above the stock: " +
-                                  quantity::print(*in.shop.rules.stripper_gap, style)
-                            : "Stripper gap above the stock: as small as the stock slides, never "
-                              "over " +
-                                  quantity::print(inches(0.25), style));
         lines.push_back("Punch and die read and matched, jogged through by hand once");
     } else if (std::holds_alternative<job::Bend>(first)) {
         lines.push_back("Bend a trial strip of the same metal; set the stroke to its angle");
@@ -126,6 +123,21 @@ std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_
         lines.push_back("Hold-down set to the thickness; stop square to the blade");
     }
     return lines;
+}
+
+/// "First piece: measure before the rest: hole 13/16, along 1-1/2, across 1-1/2".
+std::string first_piece_words(const SheetInputs& in, const plan::Step& step) {
+    std::string words = plan::check_words(step, in.shop.rules);
+    const char* between = ": ";
+    for (const plan::Measure& measure :
+         plan::first_piece(*in.plan.parts[static_cast<std::size_t>(step.part)], step.operation)) {
+        words += std::string(between) + measure.what + " ";
+        const auto* length = std::get_if<Length>(&measure.value);
+        words += length != nullptr ? stock_text(*length, in.job.style)
+                                   : quantity::print_working(measure.value, in.job.style);
+        between = ", ";
+    }
+    return words;
 }
 
 void write_steps(Html& html,
@@ -147,6 +159,10 @@ void write_steps(Html& html,
         html.element("div",
                      "each piece: " + plan::operation_detail(*part.part, part, index, style),
                      "class=\"small\"");
+        html.element("div", first_piece_words(in, step), "class=\"small\"");
+        const std::string mark = plan::mark_words(in.plan, step, in.shop.rules);
+        if (!mark.empty())
+            html.open("div", "class=\"small\"").element("strong", mark).close();
         if (part.operations[index].outcome == plan::Outcome::fits_up_to)
             html.open("div", "class=\"small\"")
                 .element("strong",
@@ -156,7 +172,11 @@ void write_steps(Html& html,
         for (const std::string& place : places(in, step))
             html.element("div", place);
         html.close();
-        html.element("td", std::to_string(step.pieces), "class=\"figure\"");
+        html.open("td", "class=\"figure\"").text(std::to_string(step.pieces));
+        const std::string batches = plan::batch_words(plan::batches_of(in.plan, step));
+        if (!batches.empty())
+            html.element("div", batches, "class=\"small batch\"");
+        html.close();
         html.element("td", std::to_string(step.strokes), "class=\"figure\"").close();
     }
     html.close_table();

@@ -50,6 +50,21 @@ void write_working(Html& html,
     html.element("div", text.evidence, "class=\"small\"").close().close();
 }
 
+/// What the ram is set to; the same setting in several set-ups stands once.
+void write_setting_workings(Html& html, const SheetInputs& in) {
+    WorkingList list;
+    for (std::size_t i = 0; i < in.plan.order.size(); ++i)
+        for (Working& working : plan::explain_settings(in.plan, in.plan.order[i], in.shop))
+            add_once(list, "Set-up " + std::to_string(i + 1), std::move(working), in.job.style);
+    if (list.empty())
+        return;
+    html.open_table("Working of the ram settings",
+                    {"For", "Formula and values", "Result", "Holds for", "Source"});
+    for (const auto& [where, working] : list)
+        write_working(html, in, where, working);
+    html.close_table();
+}
+
 } // namespace
 
 void write_workings(Html& html, const SheetInputs& in) {
@@ -76,6 +91,7 @@ void write_workings(Html& html, const SheetInputs& in) {
             write_working(html, in, where, working);
         html.close_table();
     }
+    write_setting_workings(html, in);
     html.close();
 }
 

@@ -66,6 +66,16 @@ archive::File full_file() {
     file.shop.rules.blank_k = 0.4421;
     file.shop.rules.lift_limit = quantity::pounds(100.0 / 3.0);
     file.shop.rules.support_length = inches(111.1);
+    file.shop.crib.punches[0].strokes_since_grind = 0;
+    file.shop.crib.punches[0].regrind_after = 4321;
+    file.shop.crib.dies[1].strokes_since_grind = 1234;
+    file.shop.crib.saddle_dies[0].strokes_since_grind = 77;
+    file.shop.crib.saddle_dies[0].regrind_after = 99;
+    file.shop.rules.regrind_after = 3000;
+    file.shop.rules.batch_pieces = 24;
+    file.shop.rules.batch_mass = quantity::kilograms(1000.0 / 7.0);
+    file.shop.rules.check_every = 10;
+    file.shop.rules.marking = "stamp, \"near\" the datum end";
     equipment::WorkTimes& times = file.shop.rules.times;
     times.invented = false;
     times.new_station = quantity::seconds(700.7);

@@ -184,6 +184,24 @@ TEST_CASE("house rules keep to what is safe") {
     CHECK(fault([](Shop& s) { s.rules.notch_overlap = inches(-0.1); }) == "rules.notch_overlap");
 }
 
+TEST_CASE("counts of edges, batches and checks stay unknown or are sound") {
+    CHECK(fault([](Shop& s) { s.crib.punches[0].strokes_since_grind = 0; }) == "none");
+    CHECK(fault([](Shop& s) { s.crib.punches[0].strokes_since_grind = -1; }) ==
+          "crib.punches[0].strokes_since_grind");
+    CHECK(fault([](Shop& s) { s.crib.dies[0].regrind_after = 1; }) == "none");
+    CHECK(fault([](Shop& s) { s.crib.dies[0].regrind_after = 0; }) == "crib.dies[0].regrind_after");
+    CHECK(fault([](Shop& s) { s.crib.saddle_dies[0].regrind_after = 100000001; }) ==
+          "crib.saddle_dies[0].regrind_after");
+    CHECK(fault([](Shop& s) { s.rules.regrind_after = 0; }) == "rules.regrind_after");
+    CHECK(fault([](Shop& s) { s.rules.batch_pieces = 1; }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.batch_pieces = 0; }) == "rules.batch_pieces");
+    CHECK(fault([](Shop& s) { s.rules.batch_mass = Mass{}; }) == "rules.batch_mass");
+    CHECK(fault([](Shop& s) { s.rules.batch_mass = quantity::pounds(400.0); }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.check_every = 0; }) == "rules.check_every");
+    CHECK(fault([](Shop& s) { s.rules.check_every = 1; }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.marking = std::string(201, 'x'); }) == "rules.marking");
+}
+
 TEST_CASE("stations are found by id and every kind has its word") {
     const Machine machine = sound_shop().machine;
     CHECK(find_station(machine, "bars") == &machine.stations[2]);

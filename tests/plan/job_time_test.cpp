@@ -137,6 +137,26 @@ TEST_CASE("more pieces, strokes or slower hands never take less time") {
           doctest::Approx(usual + 60.0)); // 60 strokes, a second each
 }
 
+TEST_CASE("one piece in so many costs a check in every set-up of its part") {
+    const auto total = [](int second, std::optional<int> every) {
+        Bench bench = six_holes(second);
+        bench.shop.rules.check_every = every;
+        const auto time = time_of(bench);
+        REQUIRE(time.ok());
+        double sum = 0.0; // what the steps take is what the set-ups take
+        for (const plan::SetUpTime& set_up : time->set_ups)
+            sum += quantity::to_seconds(set_up.total());
+        CHECK(sum == doctest::Approx(quantity::to_seconds(time->total)));
+        return quantity::to_seconds(time->total);
+    };
+    CHECK(total(0, std::nullopt) == doctest::Approx(1240.0));
+    CHECK(total(0, 10) == doctest::Approx(1240.0));        // the first of ten is all
+    CHECK(total(0, 9) == doctest::Approx(1360.0));         // and the tenth: 2 min
+    CHECK(total(0, 5) == doctest::Approx(1360.0));         // and the sixth
+    CHECK(total(0, 4) == doctest::Approx(1480.0));         // and the fifth and ninth
+    CHECK(total(2, 5) == doctest::Approx(1580.0 + 240.0)); // in both set-ups
+}
+
 TEST_CASE("times are said in minutes, long ones in hours, and invented ones as such") {
     CHECK(plan::duration_words(seconds(59.0)) == "1.0 min");
     CHECK(plan::duration_words(minutes(99.94)) == "99.9 min");

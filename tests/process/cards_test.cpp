@@ -10,7 +10,7 @@
 using namespace treadle;
 
 TEST_CASE("every card says what it is, where it holds and who says so") {
-    CHECK(process::cards().size() == 96);
+    CHECK(process::cards().size() == 98);
     std::set<std::string> ids;
     for (const base::FormulaCard* card : process::cards()) {
         CAPTURE(card->id);
@@ -38,6 +38,8 @@ TEST_CASE("ids stay as they are: printed sheets and answers carry them") {
     };
     const Named k_named[] = {
         {&process::k_punch_force_card, "punch-force"},
+        {&process::k_brake_opening_card, "brake-opening"},
+        {&process::k_blade_opening_card, "blade-opening"},
         {&process::k_punch_stripping_card, "punch-stripping"},
         {&process::k_punch_work_card, "punch-work"},
         {&process::k_punch_smallest_card, "punch-smallest"},

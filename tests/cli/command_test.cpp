@@ -1,4 +1,4 @@
-// The program as a shell runs it: commands.cpp, files.cpp, main.cpp.
+// The program as a shell runs it: commands.cpp, machine_json.cpp, files.cpp, main.cpp.
 
 #include "archive/archive.h"
 #include "cli/commands.h"

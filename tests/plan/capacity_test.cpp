@@ -1,4 +1,5 @@
-// What a place can do as a picture: every point against the plan of a real part, on both sides.
+// What a place can do as a picture (capacity.cpp, capacity_trial.cpp, capacity_job.cpp): every point
+// against the plan of a real part, on both sides.
 
 #include "plan/capacity.h"
 

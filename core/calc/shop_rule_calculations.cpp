@@ -27,14 +27,22 @@ constexpr InputSpec k_class_input{"class", InputKind::word, false, "coarse when 
 
 constexpr InputSpec k_length_inputs[] = {
     {"size", InputKind::length, true, "nominal", "", "100 mm"},
-    k_class_input,
+    {"class", InputKind::word, false, "coarse when not given", "m|c|f|v"},
 };
 constexpr OutputSpec k_length_outputs[] = {{"tolerance", "mm", "to both sides"}};
 constexpr const base::FormulaCard* k_length_cards[] = {&process::k_tolerance_length_card};
 
 process::ToleranceClass read_class(Reader& in) {
-    return in.choice("class") == 0 ? process::ToleranceClass::medium
-                                   : process::ToleranceClass::coarse;
+    switch (in.choice("class")) {
+    case 0:
+        return process::ToleranceClass::medium;
+    case 2:
+        return process::ToleranceClass::fine;
+    case 3:
+        return process::ToleranceClass::very_coarse;
+    default:
+        return process::ToleranceClass::coarse;
+    }
 }
 
 Result<Answer> answer_length(Reader& in) {

@@ -1,5 +1,6 @@
 #include "process/blank.h"
 
+#include "base/contracts.h"
 #include "process/cards.h"
 #include "process/input_check.h"
 
@@ -116,13 +117,15 @@ std::string indexed(const char* list, std::size_t index) {
 }
 
 /// Figures of every bend, and every leg long enough for its own bends.
-base::Result<std::vector<BendFigures>> checked_bends(const BentPart& part, const BlankRule& rule) {
+base::Result<std::vector<BendFigures>> checked_bends(const BentPart& part,
+                                                     const std::vector<BlankRule>& rules) {
+    TREADLE_EXPECT(rules.size() == part.bends.size());
     const std::vector<Length>& legs = part.outside_legs;
     if (legs.size() != part.bends.size() + 1)
         return base::Refusal{"legs", "There must be one leg more than there are bends.", ""};
     std::vector<BendFigures> figures;
     for (std::size_t i = 0; i < part.bends.size(); ++i) {
-        const auto bend = bend_figures(part.bends[i], rule);
+        const auto bend = bend_figures(part.bends[i], rules[i]);
         if (!bend.ok()) // the rule's own K belongs to no single bend
             return bend.refusal().field == "k" ? bend.refusal()
                                                : at(indexed("bends", i), bend.refusal());
@@ -306,7 +309,12 @@ base::Result<Working> setback_working(const SharpBend& bend, const BlankRule& ru
 }
 
 base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule) {
-    auto figures = checked_bends(part, rule);
+    return blank_length_by_bend(part, std::vector<BlankRule>(part.bends.size(), rule));
+}
+
+base::Result<Blank> blank_length_by_bend(const BentPart& part,
+                                         const std::vector<BlankRule>& rules) {
+    auto figures = checked_bends(part, rules);
     if (!figures.ok())
         return figures.refusal();
     Blank blank;
@@ -326,7 +334,12 @@ base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule) {
 }
 
 base::Result<Working> blank_working(const BentPart& part, const BlankRule& rule) {
-    const auto blank = blank_length(part, rule);
+    return blank_working_by_bend(part, std::vector<BlankRule>(part.bends.size(), rule));
+}
+
+base::Result<Working> blank_working_by_bend(const BentPart& part,
+                                            const std::vector<BlankRule>& rules) {
+    const auto blank = blank_length_by_bend(part, rules);
     if (!blank.ok())
         return blank.refusal();
     Working working{&k_blank_length_card, {}, {"L", blank->length}, ""};
@@ -334,8 +347,11 @@ base::Result<Working> blank_working(const BentPart& part, const BlankRule& rule)
         working.values.push_back({"a", leg});
     for (const BendFigures& bend : blank->bends)
         working.values.push_back({"v", bend.deduction});
-    if (!part.bends.empty())
-        working.note = rule_note(part.bends.front(), rule);
+    for (std::size_t i = 0; i < part.bends.size(); ++i) {
+        const bool other = i == 0 || rules[i].method != rules[i - 1].method;
+        if (other)
+            working.note += (i == 0 ? "" : " ") + rule_note(part.bends[i], rules[i]);
+    }
     return working;
 }
 

@@ -79,5 +79,10 @@ struct Blank {
 /// Refuses "legs[i]" that its own bends use up, "bends[i]…" for a bend at fault.
 [[nodiscard]] base::Result<Blank> blank_length(const BentPart& part, const BlankRule& rule);
 [[nodiscard]] base::Result<Working> blank_working(const BentPart& part, const BlankRule& rule);
+/// The same with a rule for each bend.
+[[nodiscard]] base::Result<Blank> blank_length_by_bend(const BentPart& part,
+                                                       const std::vector<BlankRule>& rules);
+[[nodiscard]] base::Result<Working> blank_working_by_bend(const BentPart& part,
+                                                          const std::vector<BlankRule>& rules);
 
 } // namespace treadle::process

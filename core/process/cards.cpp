@@ -97,6 +97,8 @@ constexpr const base::FormulaCard* k_cards[] = {
     &k_trial_deduction_card,
     &k_trial_k_card,
     &k_trial_spread_card,
+    &k_leg_worst_card,
+    &k_leg_rss_card,
     &k_ring_diameter_card,
     &k_ring_length_card,
     &k_hook_length_card,

@@ -102,6 +102,8 @@ extern const base::FormulaCard k_deduction_us_card;
 extern const base::FormulaCard k_trial_deduction_card;
 extern const base::FormulaCard k_trial_k_card;
 extern const base::FormulaCard k_trial_spread_card;
+extern const base::FormulaCard k_leg_worst_card;
+extern const base::FormulaCard k_leg_rss_card;
 extern const base::FormulaCard k_ring_diameter_card;
 extern const base::FormulaCard k_ring_length_card;
 extern const base::FormulaCard k_hook_length_card;

@@ -42,19 +42,21 @@ constexpr std::array k_guard_bands{
 // ISO 2768-1, tables 1 and 3, in mm and degrees; class c of the angles from memory.
 struct LengthBand {
     double up_to_mm;
+    double fine_mm; ///< zero: the class has no figure for this band
     double medium_mm;
     double coarse_mm;
+    double very_coarse_mm;
 };
 constexpr double k_smallest_mm = 0.5;
 constexpr std::array k_length_bands{
-    LengthBand{3, 0.1, 0.2},
-    LengthBand{6, 0.1, 0.3},
-    LengthBand{30, 0.2, 0.5},
-    LengthBand{120, 0.3, 0.8},
-    LengthBand{400, 0.5, 1.2},
-    LengthBand{1000, 0.8, 2.0},
-    LengthBand{2000, 1.2, 3.0},
-    LengthBand{4000, 2.0, 4.0},
+    LengthBand{3, 0.05, 0.1, 0.2, 0},
+    LengthBand{6, 0.05, 0.1, 0.3, 0.5},
+    LengthBand{30, 0.1, 0.2, 0.5, 1.0},
+    LengthBand{120, 0.15, 0.3, 0.8, 1.5},
+    LengthBand{400, 0.2, 0.5, 1.2, 2.5},
+    LengthBand{1000, 0.3, 0.8, 2.0, 4.0},
+    LengthBand{2000, 0.5, 1.2, 3.0, 6.0},
+    LengthBand{4000, 0, 2.0, 4.0, 8.0},
 };
 struct AngleBand {
     double up_to_mm;
@@ -68,6 +70,34 @@ constexpr std::array k_angle_bands{
     AngleBand{400, 10, 15},
     AngleBand{100'000, 5, 10},
 };
+
+double figure_of(const LengthBand& band, ToleranceClass grade) {
+    switch (grade) {
+    case ToleranceClass::fine:
+        return band.fine_mm;
+    case ToleranceClass::medium:
+        return band.medium_mm;
+    case ToleranceClass::coarse:
+        return band.coarse_mm;
+    case ToleranceClass::very_coarse:
+        break;
+    }
+    return band.very_coarse_mm;
+}
+
+const char* class_note(ToleranceClass grade) {
+    switch (grade) {
+    case ToleranceClass::fine:
+        return "Class f.";
+    case ToleranceClass::medium:
+        return "Class m.";
+    case ToleranceClass::coarse:
+        return "Class c, realistic for an ironworker.";
+    case ToleranceClass::very_coarse:
+        break;
+    }
+    return "Class v.";
+}
 
 bool up_to(double limit_mm, Length value) { return !clearly_below(millimetres(limit_mm), value); }
 
@@ -85,9 +115,9 @@ const base::FormulaCard k_guard_opening_card{
 const base::FormulaCard k_tolerance_length_card{
     "tolerance-length",
     "General tolerance of a length",
-    "tolerance by bands of n: medium 0.1 to 2 mm, coarse 0.2 to 4 mm",
+    "tolerance by bands of n: f 0.05 to 0.5 mm, m 0.1 to 2, c 0.2 to 4, v 0.5 to 8",
     k_tolerance_symbols,
-    "0.5 to 4000 mm; where the drawing names ISO 2768-1",
+    "0.5 to 4000 mm, f to 2000, v from over 3; where the drawing names ISO 2768-1",
     "iso-2768-1",
     Evidence::published,
     ""};
@@ -125,15 +155,20 @@ base::Result<Working> tolerance_length_working(Length size, ToleranceClass grade
     check.length(size, "size");
     if (check.failed())
         return check.refusal();
-    const bool medium = grade == ToleranceClass::medium;
+    const LengthBand* found = nullptr;
     if (!clearly_below(size, millimetres(k_smallest_mm)))
         for (const LengthBand& band : k_length_bands)
-            if (up_to(band.up_to_mm, size))
-                return Working{&k_tolerance_length_card,
-                               {{"n", size}},
-                               {"tolerance", millimetres(medium ? band.medium_mm : band.coarse_mm)},
-                               medium ? "Class m." : "Class c, realistic for an ironworker."};
-    return base::Refusal{"size", "The table of tolerances does not cover it.", "0.5 to 4000 mm"};
+            if (found == nullptr && up_to(band.up_to_mm, size))
+                found = &band;
+    const double figure = found == nullptr ? 0.0 : figure_of(*found, grade);
+    if (!(figure > 0.0))
+        return base::Refusal{"size",
+                             "The table of tolerances has no figure for it in this class.",
+                             "0.5 to 4000 mm, class f to 2000 mm, class v from over 3 mm"};
+    return Working{&k_tolerance_length_card,
+                   {{"n", size}},
+                   {"tolerance", millimetres(figure)},
+                   class_note(grade)};
 }
 
 base::Result<Working> tolerance_angle_working(Length leg, ToleranceClass grade) {
@@ -141,7 +176,9 @@ base::Result<Working> tolerance_angle_working(Length leg, ToleranceClass grade) 
     check.length(leg, "leg");
     if (check.failed())
         return check.refusal();
-    const bool medium = grade == ToleranceClass::medium;
+    if (grade == ToleranceClass::very_coarse)
+        return base::Refusal{"class", "The angles of this class are not here.", "m or c"};
+    const bool medium = grade != ToleranceClass::coarse; // f and m are the same for angles
     const AngleBand* found = &k_angle_bands.back();
     for (const AngleBand& band : k_angle_bands) {
         if (up_to(band.up_to_mm, leg)) {

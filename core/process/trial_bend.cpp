@@ -32,7 +32,6 @@ constexpr base::CardSymbol k_spread_symbols[] = {
     {"n", "trials"},
 };
 
-constexpr double k_usual_least = 0.25;
 constexpr double k_most = 0.50;
 constexpr double k_wide_spread = 0.05; // 0.010 in of leg at 1/8 in
 
@@ -138,7 +137,7 @@ base::Result<Working> trial_k_working(const Trial& trial) {
          {"r", trial.bend.radius},
          {"t", trial.bend.thickness}},
         {"K", quantity::Number{*k, 4}},
-        *k < k_usual_least ? "Warning: under 0.25, which is unusual. Re-measure the radius." : ""};
+        *k < k_least_usual_k ? "Warning: under 0.25, which is unusual. Re-measure the radius." : ""};
 }
 
 base::Result<Working> trial_spread_working(const Trial& trial) {

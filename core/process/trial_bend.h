@@ -20,6 +20,9 @@
 
 namespace treadle::process {
 
+/// A K under this is unusual: the radius was most likely read wrong.
+inline constexpr double k_least_usual_k = 0.25;
+
 struct TrialStrip {
     Length blank;
     Length leg_a;

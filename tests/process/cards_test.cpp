@@ -10,7 +10,7 @@
 using namespace treadle;
 
 TEST_CASE("every card says what it is, where it holds and who says so") {
-    CHECK(process::cards().size() == 98);
+    CHECK(process::cards().size() == 100);
     std::set<std::string> ids;
     for (const base::FormulaCard* card : process::cards()) {
         CAPTURE(card->id);
@@ -129,6 +129,8 @@ TEST_CASE("ids stay as they are: printed sheets and answers carry them") {
         {&process::k_trial_deduction_card, "trial-deduction"},
         {&process::k_trial_k_card, "trial-k"},
         {&process::k_trial_spread_card, "trial-spread"},
+        {&process::k_leg_worst_card, "leg-worst"},
+        {&process::k_leg_rss_card, "leg-rss"},
         {&process::k_ring_diameter_card, "ring-diameter"},
         {&process::k_ring_length_card, "ring-length"},
         {&process::k_hook_length_card, "hook-length"},

@@ -89,7 +89,8 @@ void try_places(const Trouble& trouble, const Offer& offer) {
     const OperationPlan& planned = trouble.planned();
     if (punch == nullptr ||
         !(fails(planned, Rule::on_metal) || fails(planned, Rule::hole_web) ||
-          fails(planned, Rule::flange_clearance) || fails(planned, Rule::throat)))
+          fails(planned, Rule::cut_web) || fails(planned, Rule::flange_clearance) ||
+          fails(planned, Rule::throat)))
         return;
     const PrintStyle style = trouble.job.style;
     const bool several = job::hole_count(punch->at) > 1;

@@ -222,9 +222,10 @@ void try_grades(const Trouble& trouble, const Offer& offer) {
 
 void try_elsewhere(const Trouble& trouble, const Offer& offer) {
     const job::Part& part = trouble.part();
-    // A hole off the metal or in another hole is wrong whatever makes it.
+    // A hole off the metal, in another hole or there twice is wrong whatever makes it.
     for (const Check& check : trouble.planned().checks)
-        if (!check.warning && (check.rule == Rule::on_metal || check.rule == Rule::hole_web))
+        if (!check.warning && (check.rule == Rule::on_metal || check.rule == Rule::hole_web ||
+                               check.rule == Rule::cut_web || check.rule == Rule::doubled_stroke))
             return;
     const Instead instead = instead_of(part, trouble.operation, trouble.job.style);
     if (instead.words.empty())

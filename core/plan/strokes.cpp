@@ -4,6 +4,7 @@
 #include "plan/part_checks.h"
 #include "process/die_clearance.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace treadle::plan {
@@ -86,16 +87,17 @@ void check_notch_slug(const Question& question, const job::Notch& notch, Operati
 }
 
 void check_snap(OperationPlan& operation) {
-    for (std::size_t i = 0; i < operation.checks.size(); ++i) {
-        const Check check = operation.checks[i];
-        if (!check.warning && check.by_strength && check.outcome == Outcome::fits &&
-            check.margin < k_hard_metal_margin)
-            say_once(operation,
-                     warning_check(Rule::snap_through,
-                                   "Hard metal lets go early and with a bang, and this stroke "
-                                   "takes over 80 % of what is allowed: wear ear protection, "
-                                   "stand aside, and look for a stronger station."));
-    }
+    const bool near =
+        std::any_of(operation.checks.begin(), operation.checks.end(), [](const Check& check) {
+            return !check.warning && check.by_strength && check.outcome <= Outcome::fits_up_to &&
+                   check.margin < k_hard_metal_margin;
+        });
+    if (near)
+        say_once(operation,
+                 warning_check(Rule::snap_through,
+                               "Hard metal lets go early and with a bang, and this stroke takes "
+                               "over 80 % of what is allowed: wear ear protection, stand aside, "
+                               "and look for a stronger station."));
 }
 
 } // namespace

@@ -65,7 +65,9 @@ std::vector<std::string> attachment_cautions(AttachmentKind kind) {
     case AttachmentKind::vee_notcher:
     case AttachmentKind::rectangular_notcher:
         return {"Notching tool: set the stops so that every bite cuts on all its sides; a thin "
-                "sliver bends into the gap and jams the tool."};
+                "sliver bends into the gap and jams the tool.",
+                "Notching tool: a piece that stays in the die is pushed out with a rod before the "
+                "next stroke, with the foot off the pedal; never two strokes on one slug."};
     case AttachmentKind::saddle_notcher:
         return {"Saddle notcher: the pipe is pushed to the stop and held outside the tool; the "
                 "crescent that falls is sharp."};

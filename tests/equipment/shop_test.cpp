@@ -1,5 +1,3 @@
-// A shop is checked and its places are called by their words: shop.cpp, kind_words.cpp.
-
 #include "equipment/shop.h"
 
 #include <doctest/doctest.h>
@@ -148,6 +146,26 @@ TEST_CASE("ids are there, unique across the machine, and what is named exists") 
           "machine.stations[0].excludes[0]");
     CHECK(fault([](Shop& s) { station(s, 0).excludes = {"punch"}; }) ==
           "machine.stations[0].excludes[0]");
+}
+
+TEST_CASE("room for tools, slugs, thin metal and the table stay unknown or are sizes") {
+    for (auto member : {&Station::flange_clearance,
+                        &Station::least_thickness,
+                        &Station::slug_opening,
+                        &Station::table_length}) {
+        CHECK(fault([&](Shop& s) { station(s, 0).*member = inches(1.0); }) == "none");
+        CHECK(fault([&](Shop& s) { station(s, 0).*member = Length{}; }) != "none");
+        CHECK(fault([&](Shop& s) { station(s, 0).*member = inches(-1.0); }) != "none");
+    }
+    CHECK(fault([](Shop& s) { brake(s).flange_clearance = inches(0.5); }) == "none");
+    CHECK(fault([](Shop& s) { brake(s).flange_clearance = Length{}; }) ==
+          "machine.attachments[0].flange_clearance");
+    const auto wall = [](Length least) {
+        return fault([&](Shop& s) { s.crib.saddle_dies[0].least_wall = least; });
+    };
+    CHECK(wall(inches(0.14)) == "none"); // as thick as the thickest
+    CHECK(wall(inches(0.141)) == "crib.saddle_dies[0].least_wall");
+    CHECK(wall(Length{}) == "crib.saddle_dies[0].least_wall");
 }
 
 TEST_CASE("attachments, tools and stock are checked with their path") {

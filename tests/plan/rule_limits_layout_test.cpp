@@ -2,6 +2,7 @@
 // with geometry_checks.cpp and handling.cpp. Figures worked by hand.
 
 #include <cmath>
+#include <numbers>
 
 #include "rule_limits.h"
 
@@ -46,8 +47,9 @@ PartPlan beside_vee(double web) {
 PartPlan beside_mitre(double web) {
     job::Cut mitre;
     mitre.start_mitre = degrees(30.0);
-    const double along = (web + k_hole / 2.0) / std::cos(M_PI / 6.0);
-    return with(Bench{}, sheet(), {hole_at(4.0 * std::tan(M_PI / 6.0) + along, 4.0), mitre});
+    const double along = (web + k_hole / 2.0) / std::cos(std::numbers::pi / 6.0);
+    return with(
+        Bench{}, sheet(), {hole_at(4.0 * std::tan(std::numbers::pi / 6.0) + along, 4.0), mitre});
 }
 
 PartPlan notch_at(double at, double depth) {

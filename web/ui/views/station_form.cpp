@@ -58,6 +58,10 @@ void plate(Editing& editing) {
         if (const auto typed =
                 form.maybe("Largest mitre", editing.key("largest_mitre"), station.largest_mitre))
             editing.change().largest_mitre = *typed;
+        editing.maybe("Thinnest metal cut", "least_thickness", &Station::least_thickness);
+    } else {
+        editing.maybe("Opening slugs fall through", "slug_opening", &Station::slug_opening);
+        editing.maybe("Table along the stock", "table_length", &Station::table_length);
     }
     if (station.kind == StationKind::punch)
         editing.maybe(

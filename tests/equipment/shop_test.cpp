@@ -1,3 +1,5 @@
+// A shop is checked and its places are called by their words: shop.cpp, kind_words.cpp.
+
 #include "equipment/shop.h"
 
 #include <doctest/doctest.h>

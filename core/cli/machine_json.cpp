@@ -54,6 +54,8 @@ void write_rule(JsonWriter& json, const std::optional<plan::Rule>& rule) {
 
 void write_limit(JsonWriter& json, const plan::CapacityLimit& limit) {
     json.field("fits_mm", mm(limit.fits)).field("fits_up_to_mm", mm(limit.fits_up_to));
+    if (limit.least > Length{})
+        json.field("least_mm", mm(limit.least));
     if (limit.opening > Length{})
         json.field("opening_mm", mm(limit.opening));
     write_rule(json, limit.stopped_by);

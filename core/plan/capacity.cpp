@@ -20,6 +20,7 @@ struct Answer {
     Length opening;
     std::string missing;
     std::string said;
+    bool too_thin = false;
 };
 
 /// Asks the plan about one column, each thickness at most once.
@@ -52,6 +53,17 @@ public:
         return known;
     }
 
+    /// The last step that is too thin for the place; from there on thicker is never easier.
+    int last_too_thin() {
+        int thin = 0;
+        int no = steps() + 1;
+        while (no - thin > 1) {
+            const int middle = thin + (no - thin) / 2;
+            (at(middle).too_thin ? thin : no) = middle;
+        }
+        return thin;
+    }
+
 private:
     [[nodiscard]] Answer ask(Length thickness) const {
         const auto part = std::make_shared<const job::Part>(trial_part(case_, x_, thickness));
@@ -62,6 +74,10 @@ private:
         const OperationPlan& operation = plan.operations[0];
         answer.outcome = operation.outcome;
         answer.opening = operation.tools.opening;
+        for (const Check& check : operation.checks)
+            answer.too_thin =
+                answer.too_thin || (!check.warning && check.rule == Rule::thin_stock &&
+                                    check.outcome == Outcome::does_not_fit);
         if (operation.deciding == k_none)
             return answer;
         const Check& check = operation.checks[static_cast<std::size_t>(operation.deciding)];
@@ -83,7 +99,8 @@ std::optional<CapacityLimit> limit_of(Column& column, const CapacityCase& c, Cap
     const int steps = column.steps();
     if (steps < 1)
         return CapacityLimit{};
-    const int fits = column.last(Outcome::fits, 0);
+    const int thin = column.last_too_thin();
+    const int fits = column.last(Outcome::fits, thin);
     const int up_to = column.last(Outcome::fits_up_to, fits);
     if (up_to < steps && column.at(up_to + 1).outcome == Outcome::cannot_be_said) {
         out.missing = column.at(up_to + 1).missing;
@@ -91,11 +108,15 @@ std::optional<CapacityLimit> limit_of(Column& column, const CapacityCase& c, Cap
         return std::nullopt;
     }
     CapacityLimit limit;
-    limit.fits = capacity_step(c, fits);
-    limit.fits_up_to = capacity_step(c, up_to);
+    if (fits > thin)
+        limit.fits = capacity_step(c, fits);
+    if (up_to > thin)
+        limit.fits_up_to = capacity_step(c, up_to);
+    if (thin > 0)
+        limit.least = capacity_step(c, thin + 1);
     if (fits < steps)
         limit.stopped_by = column.at(fits + 1).rule;
-    if (fits > 0)
+    if (fits > thin)
         limit.opening = column.at(fits).opening;
     return limit;
 }

@@ -34,6 +34,8 @@ struct CapacityLimit {
     Length fits_up_to;              ///< with the weakest the grade allows; never below `fits`
     std::optional<Rule> stopped_by; ///< the rule that stops the next step over `fits`
     Length opening;                 ///< brake: of the V that bends `fits`; zero: none
+    Length
+        least; ///< thinner than this folds or is not held: no fit either; zero: as thin as may be
 };
 struct CapacityPoint {
     Length x;

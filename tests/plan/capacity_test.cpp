@@ -1,5 +1,5 @@
-// What a place can do as a picture (capacity.cpp, capacity_trial.cpp, capacity_job.cpp): every point
-// against the plan of a real part, on both sides.
+// What a place can do as a picture (capacity.cpp, capacity_trial.cpp, capacity_job.cpp): every
+// point against the plan of a real part, on both sides.
 
 #include "plan/capacity.h"
 
@@ -180,6 +180,19 @@ TEST_CASE("the flat shear's envelope is a stair of its rated pairs, nothing betw
     CHECK(at(picture, inches(12.0)).fits_up_to == inches(0.375));
     CHECK(at(picture, inches(14.0)).fits_up_to == Length{});
     CHECK(at(picture, inches(14.0)).stopped_by == plan::Rule::rated_size);
+}
+
+TEST_CASE("what is too thin for the blades is left out of the picture") {
+    Bench bench;
+    bench.shop.machine.stations[1].least_thickness = inches(0.3);
+    const Capacity picture = capacity(bench, k_flat);
+    // [D] 0.406 in of A36 at most, from 5/16 in on; at 12 in 0.305 in: nothing between them.
+    CHECK(at(picture, inches(8.0)).fits == inches(0.375));
+    CHECK(at(picture, inches(8.0)).least == inches(5.0 / 16.0));
+    CHECK(at(picture, inches(12.0)).fits == Length{});
+    CHECK(at(picture, inches(12.0)).fits_up_to == inches(0.375));
+    CHECK(outcome(bench, picture, k_flat, inches(8.0), inches(0.25)) == Outcome::does_not_fit);
+    CHECK(outcome(bench, picture, k_flat, inches(8.0), inches(5.0 / 16.0)) == Outcome::fits);
 }
 
 TEST_CASE("the bar shear says its greatest round and square") {

@@ -1,4 +1,5 @@
 #include "plan/checks.h"
+#include "plan/trial_use.h"
 #include "process/air_bend.h"
 
 #include <algorithm>
@@ -133,6 +134,25 @@ void note_needs(OperationPlan& plan, const BendCase& bend, const VeeChoice& choi
     plan.checks.push_back(warning_check(Rule::tool_in_crib, "The brake punch is not in the crib."));
 }
 
+/// Trial strips of this metal, thickness and V go before the house's K, that before the table.
+void choose_blank_rule(OperationPlan& plan, const Question& q) {
+    const BlankChoice choice = blank_choice(q.shop,
+                                            {q.metal.grade->id,
+                                             q.part.grade,
+                                             q.metal.thickness,
+                                             plan.tools.opening,
+                                             q.part.grain});
+    plan.blank_rule = choice.rule;
+    plan.blank_source = choice.source;
+    plan.trial = choice.trial;
+    if (choice.left_aside != k_none)
+        plan.checks.push_back(
+            warning_check(Rule::trial_strip,
+                          "Trial strips " + std::to_string(choice.left_aside + 1) +
+                              " give no sound K and are left aside: re-measure their radius, then "
+                              "the legs."));
+}
+
 OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting mounting) {
     const Question& q = bend.question;
     const Attachment& brake =
@@ -157,10 +177,8 @@ OperationPlan with_tools(const BendCase& bend, const VeeChoice& choice, Mounting
     check_leg(plan, bend, choice);
     check_stroke(plan, bend, choice, brake, mounting);
     note_needs(plan, bend, choice);
-    process::BlankRule rule;
-    if (q.shop.rules.blank_k > 0.0)
-        rule = {process::BlankMethod::k_factor, q.shop.rules.blank_k};
-    const auto figures = process::bend_figures(plan.bend, rule);
+    choose_blank_rule(plan, q);
+    const auto figures = process::bend_figures(plan.bend, plan.blank_rule);
     if (figures)
         plan.figures = *figures;
     else

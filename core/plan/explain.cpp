@@ -1,6 +1,8 @@
 #include "plan/explain.h"
 
 #include "plan/checks.h"
+#include "plan/leg_spread.h"
+#include "plan/trial_use.h"
 #include "process/air_bend.h"
 #include "process/die_clearance.h"
 #include "process/notch.h"
@@ -93,12 +95,19 @@ void explain_bend(std::vector<Working>& list,
     add(list,
         process::least_leg_working(
             {bend.tools.opening, metal.thickness, bend.bend.radius, bend.bend.angle}));
-    process::BlankRule rule;
-    if (shop.rules.blank_k > 0.0)
-        rule = {process::BlankMethod::k_factor, shop.rules.blank_k};
-    add(list, process::setback_working(bend.bend, rule));
-    add(list, process::allowance_working(bend.bend, rule));
-    add(list, process::deduction_working(bend.bend, rule));
+    if (bend.trial != k_none)
+        if (const auto trial = read_trial(shop.trials[static_cast<std::size_t>(bend.trial)]))
+            list.insert(list.end(), trial->workings.begin(), trial->workings.end());
+    const auto with_source = [&](base::Result<Working> working) {
+        if (!working)
+            return;
+        list.push_back(std::move(working).value());
+        if (bend.blank_source != BlankSource::din6935)
+            list.back().note = std::string("K from ") + blank_source_words(bend.blank_source) + ".";
+    };
+    add(list, process::setback_working(bend.bend, bend.blank_rule));
+    with_source(process::allowance_working(bend.bend, bend.blank_rule));
+    with_source(process::deduction_working(bend.bend, bend.blank_rule));
 }
 
 } // namespace
@@ -136,14 +145,16 @@ std::vector<Working> explain_part(const PartPlan& plan,
     if (plan.blank.bends.empty())
         return list;
     process::BentPart bent;
+    std::vector<process::BlankRule> rules;
     bent.outside_legs = plan.part->legs;
     for (std::size_t i = 0; i < plan.operations.size(); ++i)
-        if (std::holds_alternative<job::Bend>(plan.part->operations[i]))
+        if (std::holds_alternative<job::Bend>(plan.part->operations[i])) {
             bent.bends.push_back(plan.operations[i].bend);
-    process::BlankRule rule;
-    if (shop.rules.blank_k > 0.0)
-        rule = {process::BlankMethod::k_factor, shop.rules.blank_k};
-    add(list, process::blank_working(bent, rule));
+            rules.push_back(plan.operations[i].blank_rule);
+        }
+    add(list, process::blank_working_by_bend(bent, rules));
+    for (const LegSpread& leg : leg_spreads(plan, job, shop))
+        list.insert(list.end(), leg.workings.begin(), leg.workings.end());
     return list;
 }
 

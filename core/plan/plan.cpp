@@ -2,6 +2,7 @@
 
 #include "plan/batches.h"
 #include "plan/checks.h"
+#include "plan/trial_use.h"
 
 #include <algorithm>
 #include <cmath>
@@ -48,13 +49,13 @@ void lay_out_blank(const Question& question, PrintStyle style, PartPlan& plan) {
     if (!part.legs.empty()) {
         process::BentPart bent;
         bent.outside_legs = part.legs;
+        std::vector<process::BlankRule> rules;
         for (std::size_t i = 0; i < part.operations.size(); ++i)
-            if (std::holds_alternative<job::Bend>(part.operations[i]))
+            if (std::holds_alternative<job::Bend>(part.operations[i])) {
                 bent.bends.push_back(plan.operations[i].bend);
-        process::BlankRule rule;
-        if (question.shop.rules.blank_k > 0.0)
-            rule = {process::BlankMethod::k_factor, question.shop.rules.blank_k};
-        auto blank = process::blank_length(bent, rule);
+                rules.push_back(plan.operations[i].blank_rule);
+            }
+        auto blank = process::blank_length_by_bend(bent, rules);
         if (blank) {
             plan.blank = *blank;
             plan.blank_exact = plan.blank.length;
@@ -186,8 +187,15 @@ PartPlan plan_part(const job::PartRef& part,
     std::size_t bends = 0;
     for (const job::Operation& operation : part->operations) {
         plan.operations.push_back(plan_operation(question, operation, bends));
-        if (std::holds_alternative<job::Bend>(operation))
-            ++bends;
+        if (!std::holds_alternative<job::Bend>(operation))
+            continue;
+        ++bends;
+        OperationPlan& bend = plan.operations.back();
+        if (bend.trial == k_none) { // also where no tools were found for it
+            const BlankChoice house = house_choice(shop.rules);
+            bend.blank_rule = house.rule;
+            bend.blank_source = house.source;
+        }
     }
     lay_out_blank(question, job.style, plan);
     if (!plan.problem) {

@@ -10,6 +10,7 @@
 #include "plan/plan.h"
 #include "process/trial_bend.h"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -20,7 +21,8 @@ inline constexpr Length k_same_size = millimetres(0.05);
 
 /// What has to match for a record to hold.
 struct TrialBendCase {
-    std::string_view grade;
+    std::string_view grade;    ///< id
+    std::string_view as_named; ///< what the part calls it
     Length thickness;
     Length opening;
     material::Grain grain = material::Grain::unknown;
@@ -47,6 +49,8 @@ struct BlankChoice {
     int trial = k_none;
     int left_aside = k_none;
 };
+/// What every bend goes by for which there are no strips.
+[[nodiscard]] BlankChoice house_choice(const equipment::HouseRules& rules);
 [[nodiscard]] BlankChoice blank_choice(const equipment::Shop& shop, const TrialBendCase& bend);
 
 /// One part that goes by a record: its blank with the record, and as it was without it.
@@ -63,6 +67,12 @@ struct TrialEffect {
                                                      const equipment::Shop& shop,
                                                      const job::Catalog& catalog);
 
+/// "A36, 1/4 in thick, V 2 in, 90°, 3 strips: K 0.421, deduction 0.442 in, spread 0.010 in", or
+/// what is wrong with it.
+[[nodiscard]] std::string trial_words(const equipment::TrialRecord& record, PrintStyle style);
+/// "HK1: blank 7 1/32 in by trial strips, 7 in by DIN 6935"
+[[nodiscard]] std::string
+trial_effect_words(const TrialEffect& effect, const Plan& plan, PrintStyle style);
 /// "trial strips", "the house's K", "DIN 6935"
 [[nodiscard]] const char* blank_source_words(BlankSource source);
 [[nodiscard]] const char* blank_source_key(BlankSource source);

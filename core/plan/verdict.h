@@ -54,6 +54,7 @@ enum class Rule {
     least_leg,        ///< leg that still bridges the die
     least_radius,     ///< inside radius against the grade's least
     wanted_radius,    ///< radius reached is not the one asked for (warns)
+    trial_strip,      ///< strips of this metal and V give no sound K (warns)
     bend_order,       ///< no order of the part's bends keeps clear of the tools
     saddle_die,       ///< die for this pipe on that run
     tube_wall,        ///< wall too thin for its diameter: the pipe collapses

@@ -4,9 +4,11 @@
 #include "plan/handling.h"
 #include "plan/job_time.h"
 #include "plan/power_check.h"
+#include "plan/trial_use.h"
 #include "plan/words.h"
 #include "sheet/plan_json_parts.h"
 #include "sheet/plan_json_setups.h"
+#include "sheet/trial_sheet.h"
 #include "sheet/worksheet.h"
 
 #include <cmath>
@@ -124,7 +126,13 @@ void write_bend(JsonWriter& json, const plan::OperationPlan& operation) {
     json.field("allowance_mm", mm(operation.figures.allowance));
     json.field("deduction_mm", mm(operation.figures.deduction));
     json.field("setback_mm", mm(operation.figures.setback));
-    json.field("k", short_of(operation.figures.k)).end_object();
+    json.field("k", short_of(operation.figures.k));
+    json.field("blank_source", plan::blank_source_key(operation.blank_source)).key("trial");
+    if (operation.trial == plan::k_none)
+        json.null();
+    else
+        json.number(operation.trial);
+    json.end_object();
 }
 
 const char* operation_key(const job::Operation& operation) {
@@ -240,6 +248,7 @@ void write_part(JsonWriter& json,
     json.field("blank_width_mm", mm(part.blank_width));
     json.field("mass_each_kg", short_of(quantity::to_kilograms(part.mass_each)));
     write_bend_order(json, part);
+    write_leg_spreads(json, part, job, shop);
     json.key("operations").begin_array();
     for (std::size_t i = 0; i < part.operations.size(); ++i)
         write_operation(json, part, i, job, shop);

@@ -6,6 +6,7 @@
 #include "plan/power_check.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
+#include "sheet/trial_sheet.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
@@ -109,6 +110,7 @@ std::string worksheet_html(const plan::Plan& plan,
     write_cautions(html, in);
     write_power(html, in);
     write_at_once(html, in);
+    write_trials(html, in);
     write_set_ups(html, in);
     write_parts(html, in);
     if (options.workings)

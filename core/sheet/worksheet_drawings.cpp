@@ -1,8 +1,10 @@
 // One block per part: drawings, metal, blank, and the figures of its bends.
 
+#include "plan/trial_use.h"
 #include "plan/words.h"
 #include "sheet/drawing.h"
 #include "sheet/figures.h"
+#include "sheet/trial_sheet.h"
 #include "sheet/worksheet_parts.h"
 
 namespace treadle::sheet {
@@ -58,7 +60,7 @@ void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
     const PrintStyle style = in.job.style;
     html.open_table(
         "Bends of " + part.part->mark + ", air bent",
-        {"Operation", "Turned through", "Opening angle", "Inside radius", "V", "Deduction", "K"});
+        {"Operation", "Turned through", "Opening angle", "Inside radius", "V", "Deduction", "K", "K from"});
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const auto* bend = std::get_if<job::Bend>(&part.part->operations[i]);
         if (bend == nullptr)
@@ -72,6 +74,11 @@ void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
         html.element("td", print_decimal(operation.figures.deduction, style));
         html.element("td",
                      quantity::print_working(quantity::Number{operation.figures.k, 3}, style));
+        html.element("td",
+                     plan::blank_source_words(operation.blank_source) +
+                         (operation.trial == plan::k_none
+                              ? std::string()
+                              : " " + std::to_string(operation.trial + 1)));
         html.close();
     }
     html.close_table();
@@ -139,6 +146,7 @@ void write_parts(Html& html, const SheetInputs& in) {
         write_operations(html, in, *part);
         write_bends(html, in, *part);
         write_bend_order(html, in, *part);
+        write_leg_spreads(html, in, *part);
         html.close();
     }
     html.close();

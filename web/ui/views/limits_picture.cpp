@@ -1,5 +1,4 @@
 #include "ui/views/limits_picture.h"
-
 #include "ui/widgets/text.h"
 
 #include <algorithm>
@@ -83,9 +82,12 @@ void metal(ui::Ui& ui, const Axes& axes, const std::vector<LimitStep>& steps) {
         const float width = axes.x(step.to) - x;
         const float fits = axes.y(step.fits);
         const float up_to = axes.y(step.up_to);
-        ui.fill({x, fits, width, axes.plot.bottom() - fits}, ui::Ink::steel);
-        if (up_to < fits)
-            ui::draw_hatch(ui, {x, up_to, width, fits - up_to}, ui::Ink::up_to);
+        const float least = axes.y(step.least);
+        if (fits < least)
+            ui.fill({x, fits, width, least - fits}, ui::Ink::steel);
+        const float low = std::min(fits, least);
+        if (up_to < low)
+            ui::draw_hatch(ui, {x, up_to, width, low - up_to}, ui::Ink::up_to);
     }
     stairs(ui, axes, steps, &LimitStep::up_to, ui::Ink::up_to, 1);
     stairs(ui, axes, steps, &LimitStep::fits, ui::Ink::cut, k_edge);

@@ -1,9 +1,8 @@
-#include "ui/views/limits_reading.h"
-
 #include "plan/capacity.h"
 #include "plan/machines.h"
 #include "plan/words.h"
 
+#include "ui/views/limits_reading.h"
 #include "ui/views/reading.h"
 #include "ui/views/shop_paths.h"
 
@@ -53,6 +52,13 @@ LimitRow row_of(const std::string& size,
     row.fits = limit.fits > Length{} ? words(limit.fits) : "none";
     row.spoken = axis + " " + size + ": " +
                  (limit.fits > Length{} ? "up to " + row.fits : std::string("nothing fits"));
+    if (limit.least > Length{} && limit.fits_up_to > Length{}) {
+        const std::string least =
+            ", not under " + quantity::print_bare(limit.least, style, Rounding::up);
+        if (limit.fits > Length{})
+            row.fits += least;
+        row.spoken += least;
+    }
     if (limit.opening > Length{}) {
         const std::string vee = ", V " + quantity::print_bare(limit.opening, style);
         row.fits += vee;
@@ -91,7 +97,8 @@ void read_envelope(const plan::Capacity& is,
         into.steps.push_back({mm(before.x),
                               mm(at.x),
                               mm(std::min(before.thickness.fits, at.thickness.fits)),
-                              mm(std::min(before.thickness.fits_up_to, at.thickness.fits_up_to))});
+                              mm(std::min(before.thickness.fits_up_to, at.thickness.fits_up_to)),
+                              mm(std::max(before.thickness.least, at.thickness.least))});
     }
     for (std::size_t i = 0; i < is.bars.size(); ++i) {
         const plan::CapacityBar& bar = is.bars[i];
@@ -102,7 +109,8 @@ void read_envelope(const plan::Capacity& is,
             into.said = std::string(shape) + " bar: " + missing_words(bar.missing, shop, into);
             continue;
         }
-        into.steps.push_back({from, from + 0.5, mm(bar.size.fits), mm(bar.size.fits_up_to)});
+        into.steps.push_back(
+            {from, from + 0.5, mm(bar.size.fits), mm(bar.size.fits_up_to), mm(bar.size.least)});
         into.rows.push_back(row_of(shape, "Bar", bar.size, style));
     }
 }

@@ -22,6 +22,7 @@ struct LimitStep {
     double to = 0;
     double fits = 0;
     double up_to = 0;
+    double least = 0; ///< thinner does not fit either
 };
 struct LimitTick {
     double at = 0;

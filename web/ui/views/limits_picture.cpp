@@ -1,4 +1,5 @@
 #include "ui/views/limits_picture.h"
+
 #include "ui/widgets/text.h"
 
 #include <algorithm>

@@ -1,8 +1,9 @@
+#include "ui/views/limits_reading.h"
+
 #include "plan/capacity.h"
 #include "plan/machines.h"
 #include "plan/words.h"
 
-#include "ui/views/limits_reading.h"
 #include "ui/views/reading.h"
 #include "ui/views/shop_paths.h"
 
@@ -25,6 +26,12 @@ constexpr std::array k_marks = {
     ui::Verdict::fits, ui::Verdict::up_to, ui::Verdict::not_known, ui::Verdict::does_not_fit};
 
 ui::Verdict mark_of(plan::Outcome outcome) { return k_marks[static_cast<std::size_t>(outcome)]; }
+
+std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
 
 double mm(Length length) { return quantity::to_millimetres(length); }
 
@@ -52,18 +59,6 @@ LimitRow row_of(const std::string& size,
     row.fits = limit.fits > Length{} ? words(limit.fits) : "none";
     row.spoken = axis + " " + size + ": " +
                  (limit.fits > Length{} ? "up to " + row.fits : std::string("nothing fits"));
-    if (limit.least > Length{} && limit.fits_up_to > Length{}) {
-        const std::string least =
-            ", not under " + quantity::print_bare(limit.least, style, Rounding::up);
-        if (limit.fits > Length{})
-            row.fits += least;
-        row.spoken += least;
-    }
-    if (limit.opening > Length{}) {
-        const std::string vee = ", V " + quantity::print_bare(limit.opening, style);
-        row.fits += vee;
-        row.spoken += vee;
-    }
     if (limit.fits_up_to > limit.fits) {
         row.up_to = words(limit.fits_up_to);
         row.spoken += ", with a certificate up to " + row.up_to;
@@ -72,6 +67,14 @@ LimitRow row_of(const std::string& size,
         row.stopped_by = plan::rule_words(*limit.stopped_by);
         row.spoken += "; stopped by " + row.stopped_by;
     }
+    const auto beside = [&](const std::string& more) {
+        row.stopped_by += (row.stopped_by.empty() ? "" : ", ") + more;
+        row.spoken += ", " + more;
+    };
+    if (limit.opening > Length{})
+        beside("V " + quantity::print_bare(limit.opening, style));
+    if (limit.least > Length{} && limit.fits_up_to > Length{})
+        beside("not under " + quantity::print_bare(limit.least, style, Rounding::up));
     return row;
 }
 
@@ -94,11 +97,16 @@ void read_envelope(const plan::Capacity& is,
         if (i == 0)
             continue;
         const plan::CapacityPoint& before = is.points[i - 1];
-        into.steps.push_back({mm(before.x),
-                              mm(at.x),
-                              mm(std::min(before.thickness.fits, at.thickness.fits)),
-                              mm(std::min(before.thickness.fits_up_to, at.thickness.fits_up_to)),
-                              mm(std::max(before.thickness.least, at.thickness.least))});
+        const LimitStep step{mm(before.x),
+                             mm(at.x),
+                             mm(std::min(before.thickness.fits, at.thickness.fits)),
+                             mm(std::min(before.thickness.fits_up_to, at.thickness.fits_up_to)),
+                             mm(std::max(before.thickness.least, at.thickness.least))};
+        if (!into.steps.empty() && into.steps.back().fits == step.fits &&
+            into.steps.back().up_to == step.up_to && into.steps.back().least == step.least)
+            into.steps.back().to = step.to; // one stretch of hatching
+        else
+            into.steps.push_back(step);
     }
     for (std::size_t i = 0; i < is.bars.size(); ++i) {
         const plan::CapacityBar& bar = is.bars[i];
@@ -135,8 +143,8 @@ void read_points(const plan::Capacity& is,
                                point.part,
                                point.operation,
                                part.mark,
-                               operation.title + ": " +
-                                   k_outcomes[static_cast<std::size_t>(point.outcome)] +
+                               operation.title,
+                               std::string(k_outcomes[static_cast<std::size_t>(point.outcome)]) +
                                    (point.same_grade ? "" : ", other metal")});
         into.other_grades = into.other_grades || !point.same_grade;
     }
@@ -187,6 +195,9 @@ LimitsReading read(const base::Result<plan::Capacity>& answer,
     if (is.bars.empty())
         reading.x_title = reading.axis + unit;
     reading.y_title = std::string(is.bars.empty() ? "thickness" : "size") + unit;
+    if (is.kind == plan::CapacityKind::bend_length)
+        reading.note = "Drawn for a bend of 90 degrees with the grain unknown: a part that says "
+                       "its grain may take more.";
     read_envelope(is, session.shop(), style, reading);
     read_points(is, parts, reading);
     lay_axes(is, style, reading);
@@ -203,13 +214,12 @@ MachineReading read(const plan::MachineAnswer& answer, const edit::Session& sess
     reading.name = plan::machine_at(shop, answer.machine).name;
     if (reading.name.empty())
         reading.name = "Machine without a name";
-    reading.words = plan::machine_words(answer, job, shop);
+    reading.words = capital(plan::machine_words(answer, job, shop));
     for (std::size_t i = 0; i < k_outcomes.size(); ++i) {
         if (answer.counts[i] == 0)
             continue;
         reading.mark = k_marks[i]; // the worst is the last
-        reading.counts += (reading.counts.empty() ? "" : ", ") + std::to_string(answer.counts[i]) +
-                          " \xC3\x97 " + k_outcomes[i];
+        reading.counts += capital(k_outcomes[i]) + ": " + std::to_string(answer.counts[i]) + ". ";
     }
     if (!answer.does_whole_job && reading.mark == ui::Verdict::fits)
         reading.mark = ui::Verdict::not_known;
@@ -243,7 +253,8 @@ LimitsReading::clusters(float pixels_wide, float pixels_high, ui::Rect apart) {
                 return std::fabs(cluster.x - x) < apart.w && std::fabs(cluster.y - y) < apart.h;
             });
         if (near == kept.clusters.end()) {
-            kept.clusters.push_back({x, y, i, point.label, point.label + ", " + point.words});
+            kept.clusters.push_back(
+                {x, y, i, point.label, point.label + ", " + point.words + ": " + point.outcome});
             more.push_back(0);
         } else {
             ++more[static_cast<std::size_t>(near - kept.clusters.begin())];

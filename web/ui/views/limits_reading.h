@@ -42,8 +42,9 @@ struct LimitPoint {
     bool same_grade = true;
     int part = 0;
     int operation = 0;
-    std::string label; ///< the part's mark
-    std::string words; ///< "Punch 13/16 round: fits"
+    std::string label;   ///< the part's mark
+    std::string words;   ///< "Punch 13/16 round"
+    std::string outcome; ///< "fits, other metal"
 };
 /// Points that would lie on each other under a finger; the worst of them stands for all.
 struct LimitCluster {
@@ -57,6 +58,7 @@ struct LimitCluster {
 struct LimitsReading {
     std::string problem; ///< nothing can be drawn, and why
     std::string said;    ///< a reason beside the picture
+    std::string note;    ///< what the picture takes for granted
     int shop_page = -1;  ///< where the missing datum is filled in
     std::string axis;    ///< "hole diameter"
     std::string x_title; ///< the same with its unit

@@ -64,7 +64,7 @@ float operations(Desk& desk, const ui::Rect& rect, const LimitsReading& reading)
                 {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
     if (reading.points.empty())
         rest.y += ui::paragraph(ui, rest, "None is done here.");
-    const float row = std::max(44.0F, ui.size().target);
+    const float row = std::max(56.0F, ui.size().target + 4);
     for (std::size_t i = 0; i < reading.points.size() && i < k_most_listed; ++i) {
         const LimitPoint& point = reading.points[i];
         ui::Rect place{rest.x, rest.y, rest.w, row};
@@ -72,7 +72,7 @@ float operations(Desk& desk, const ui::Rect& rect, const LimitsReading& reading)
         if (!ui.is_visible(place))
             continue;
         ui::ListRow entry;
-        const std::string spoken = point.label + ", " + point.words;
+        const std::string spoken = point.label + ", " + point.words + ": " + point.outcome;
         entry.spoken = spoken;
         const bool pressed =
             ui::list_row(ui, "operation-" + std::to_string(i), place, entry).pressed;
@@ -82,7 +82,11 @@ float operations(Desk& desk, const ui::Rect& rect, const LimitsReading& reading)
                       place.cut_left(64 * ui.size().text_scale, 4),
                       point.label,
                       {ui::TextSize::body, true});
-        ui::draw_text(ui, place, point.words);
+        const float line = ui::line_height(ui, ui::TextSize::body);
+        place = place.inset(0, (row - line - ui::line_height(ui, ui::TextSize::small)) / 2);
+        ui::draw_text(ui, place.cut_top(line), point.words);
+        ui::draw_text(
+            ui, place, point.outcome, {ui::TextSize::small, false, ui::ink_of(point.mark)});
         if (pressed)
             go_to(desk, point);
     }
@@ -99,17 +103,20 @@ float figures(Desk& desk, const ui::Rect& rect, const LimitsReading& reading) {
     ui::Rect rest = rect;
     ui::heading(ui,
                 rest.cut_top(ui::line_height(ui, ui::TextSize::body) + 6),
-                "Figures, " + reading.y_title,
+                "Figures by " + reading.axis,
                 2,
                 {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
     const float line = ui::line_height(ui, ui::TextSize::body) + 4;
     const auto columns = [&](std::array<std::string_view, 4> words, ui::TextStyle style) {
         ui::Rect place{rest.x, rest.y, rest.w, line};
-        constexpr std::array k_shares = {0.26F, 0.24F, 0.24F, 0.26F};
-        for (std::size_t i = 0; i < words.size(); ++i)
+        constexpr std::array k_shares = {0.19F, 0.18F, 0.24F, 0.39F};
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            if (i == 3)
+                style.size = ui::TextSize::small;
             ui::draw_text(ui, place.cut_left(rest.w * k_shares[i]).inset(2, 0), words[i], style);
+        }
     };
-    columns({reading.axis, "any metal", "certificate", "stopped by"}, k_head);
+    columns({"size", "any heat", "certificate", "stopped by"}, k_head);
     rest.y += line;
     for (std::size_t i = 0; i < reading.rows.size(); ++i) {
         const LimitRow& row = reading.rows[i];
@@ -166,6 +173,8 @@ float one_station(Desk& desk, const ui::Rect& rect) {
         go_to(desk, reading.points[*pressed]);
     rest.y = picture.bottom() + 4;
     rest.y += limits_legend(desk, rest) + 4;
+    if (!reading.note.empty())
+        rest.y += ui::paragraph(ui, rest, reading.note, k_head);
     if (reading.other_grades)
         rest.y += ui::paragraph(ui, rest, "Marks in grey letters are of another metal.", k_head);
     rest.y += ui.size().gap;
@@ -183,7 +192,7 @@ void limits_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
     ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "limits");
-    ui::ScrollArea area(ui, "view", rect, "What the machine can do");
+    ui::ScrollArea area(ui, "view", rect, "What it can do");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);
     rest.w = std::min(rest.w, 960 * ui.size().text_scale);
     rest.y += ui.size().gap;
@@ -191,7 +200,7 @@ void limits_view(Desk& desk, const ui::Rect& rect) {
     ui::Rect head{rest.x, rest.y, rest.w, height};
     const float tabs = ui::tabs_width(ui, k_sides);
     const ui::TextStyle title{ui::TextSize::title, true, ui::Ink::ink, ui::Align::left};
-    const std::string_view words = "What the machine can do";
+    const std::string_view words = "What it can do";
     const bool one_line = head.w >= tabs + ui::text_width(ui, words, title) + 16;
     const ui::Rect sides = one_line ? head.cut_right(tabs, 8) : head.moved(0, height);
     ui::heading(ui, head, words, 1, title);

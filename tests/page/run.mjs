@@ -6,6 +6,7 @@ import './files.mjs';
 import './touch.mjs';
 import './same.mjs';
 import './scenarios/fields.mjs';
+import './scenarios/limits.mjs';
 import './scenarios/parts.mjs';
 import './scenarios/remedies.mjs';
 import './scenarios/start.mjs';

@@ -6,11 +6,13 @@
 #include "plan/machines.h"
 #include "plan/plan.h"
 #include "plan/remedy.h"
+#include "plan/trial_use.h"
 #include "plan/words.h"
 #include "sheet/worksheet.h"
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <map>
@@ -127,6 +129,32 @@ TEST_CASE("the inch demo uses every section and every operation") {
     CHECK(bends == std::set<std::size_t>{1, 2, 3, 4});
     for (const bool used : {equal, unequal, mitre, width, pattern, up, down, vee, corner, edge})
         CHECK(used);
+}
+
+TEST_CASE("every bent part of both demos has an order of its bends, and strips for one of them") {
+    for (const char* name : {"demo-inch.json", "demo-metric.json"}) {
+        const Planned demo_plan = planned(name);
+        int bent = 0;
+        int by_strips = 0;
+        for (const auto& one : demo_plan.plan.parts) {
+            if (one->part->legs.empty())
+                continue;
+            CAPTURE(one->part->mark);
+            ++bent;
+            REQUIRE(one->bends);
+            CHECK(one->bends->missing.empty());
+            CHECK(one->bends->steps.size() + 1 == one->part->legs.size());
+            const auto goes = [](const plan::OperationPlan& bend) { return bend.trial == 0; };
+            if (std::any_of(one->operations.begin(), one->operations.end(), goes))
+                ++by_strips;
+        }
+        CHECK(bent > 0);
+        CHECK(by_strips == 1);
+        const auto effects = plan::trial_effects(
+            demo_plan.plan, 0, demo_plan.file.job, demo_plan.file.shop, catalog());
+        REQUIRE(effects.size() == 1);
+        CHECK(effects[0].with_record != effects[0].without_record);
+    }
 }
 
 TEST_CASE("every part of both demos is planned, operation by operation") {

@@ -25,7 +25,10 @@ std::string reason_of(const base::Refusal& refusal) {
     return refusal.detail.empty() ? refusal.reason : refusal.reason + " " + refusal.detail;
 }
 
-bool is_blank(std::string_view text) { return base::trim(text).empty(); }
+template <class Value>
+const char* unknown(const std::optional<Value>& value) {
+    return value ? "" : "not known";
+}
 
 } // namespace
 
@@ -129,11 +132,15 @@ std::optional<Value> Form::entry(std::string_view label,
         return std::nullopt;
     const auto read = parse(*typed);
     if (!read) {
-        set_fault(desk_.state, {field_, *typed, reason_of(read.refusal())});
-        desk_.ui.want_frame();
+        refuse(read.refusal());
         return std::nullopt;
     }
     return Value(*read);
+}
+
+void Form::refuse(const base::Refusal& refusal) {
+    set_fault(desk_.state, {field_, typed_, reason_of(refusal)});
+    desk_.ui.want_frame();
 }
 
 std::optional<std::string> Form::text(std::string_view label,
@@ -151,60 +158,50 @@ Form::length(std::string_view label, std::string_view key, Length value, std::st
     });
 }
 
+/// Empty text is a value: not known.
+template <class Value, class Parse>
+std::optional<std::optional<Value>> Form::maybe_entry(std::string_view label,
+                                                      std::string_view key,
+                                                      const std::string& shown,
+                                                      std::string_view note,
+                                                      const Parse& parse) {
+    const std::optional<std::string> typed = box(label, key, shown, note, true);
+    if (!typed)
+        return std::nullopt;
+    if (base::trim(*typed).empty())
+        return std::optional<Value>();
+    const auto read = parse(*typed);
+    if (!read) {
+        refuse(read.refusal());
+        return std::nullopt;
+    }
+    return std::optional<Value>(*read);
+}
+
 std::optional<std::optional<Length>> Form::maybe(std::string_view label,
                                                  std::string_view key,
                                                  const std::optional<Length>& value,
                                                  std::string_view note) {
     const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
-    return entry<std::optional<Length>>(
-        label,
-        key,
-        shown,
-        note,
-        [&](const std::string& typed) -> base::Result<std::optional<Length>> {
-            if (is_blank(typed))
-                return std::optional<Length>();
-            auto read = quantity::parse_length(typed, bare(), key);
-            if (!read)
-                return read.refusal();
-            return std::optional<Length>(*read);
-        });
+    return maybe_entry<Length>(label, key, shown, note, [&](const std::string& typed) {
+        return quantity::parse_length(typed, bare(), key);
+    });
 }
 
 std::optional<std::optional<Force>>
 Form::maybe(std::string_view label, std::string_view key, const std::optional<Force>& value) {
     const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
-    return entry<std::optional<Force>>(
-        label,
-        key,
-        shown,
-        value ? "" : "not known",
-        [&](const std::string& typed) -> base::Result<std::optional<Force>> {
-            if (is_blank(typed))
-                return std::optional<Force>();
-            auto read = quantity::parse_force(typed, bare(), key);
-            if (!read)
-                return read.refusal();
-            return std::optional<Force>(*read);
-        });
+    return maybe_entry<Force>(label, key, shown, unknown(value), [&](const std::string& typed) {
+        return quantity::parse_force(typed, bare(), key);
+    });
 }
 
 std::optional<std::optional<Angle>>
 Form::maybe(std::string_view label, std::string_view key, const std::optional<Angle>& value) {
     const std::string shown = value ? quantity::write_exact(*value) : "";
-    return entry<std::optional<Angle>>(
-        label,
-        key,
-        shown,
-        value ? "" : "not known",
-        [&](const std::string& typed) -> base::Result<std::optional<Angle>> {
-            if (is_blank(typed))
-                return std::optional<Angle>();
-            auto read = quantity::parse_angle(typed, key);
-            if (!read)
-                return read.refusal();
-            return std::optional<Angle>(*read);
-        });
+    return maybe_entry<Angle>(label, key, shown, unknown(value), [&](const std::string& typed) {
+        return quantity::parse_angle(typed, key);
+    });
 }
 
 std::optional<std::optional<Stress>> Form::maybe(std::string_view label,
@@ -212,54 +209,35 @@ std::optional<std::optional<Stress>> Form::maybe(std::string_view label,
                                                  const std::optional<Stress>& value,
                                                  std::string_view note) {
     const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
-    return entry<std::optional<Stress>>(
-        label,
-        key,
-        shown,
-        note,
-        [&](const std::string& typed) -> base::Result<std::optional<Stress>> {
-            if (is_blank(typed))
-                return std::optional<Stress>();
-            auto read = quantity::parse_stress(typed, bare(), key);
-            if (!read)
-                return read.refusal();
-            return std::optional<Stress>(*read);
-        });
+    return maybe_entry<Stress>(label, key, shown, note, [&](const std::string& typed) {
+        return quantity::parse_stress(typed, bare(), key);
+    });
 }
 
 std::optional<std::optional<Mass>>
 Form::maybe(std::string_view label, std::string_view key, const std::optional<Mass>& value) {
     const std::string shown = value ? quantity::write_exact(*value, desk_.style().system) : "";
-    return entry<std::optional<Mass>>(
-        label,
-        key,
-        shown,
-        value ? "" : "not known",
-        [&](const std::string& typed) -> base::Result<std::optional<Mass>> {
-            if (is_blank(typed))
-                return std::optional<Mass>();
-            auto read = quantity::parse_mass(typed, bare(), key);
-            if (!read)
-                return read.refusal();
-            return std::optional<Mass>(*read);
-        });
+    return maybe_entry<Mass>(label, key, shown, unknown(value), [&](const std::string& typed) {
+        return quantity::parse_mass(typed, bare(), key);
+    });
 }
 
 std::optional<std::optional<double>>
 Form::maybe(std::string_view label, std::string_view key, const std::optional<double>& value) {
-    return entry<std::optional<double>>(
-        label,
-        key,
-        value ? base::write_number(*value) : "",
-        value ? "" : "not known",
-        [&](const std::string& typed) -> base::Result<std::optional<double>> {
-            if (is_blank(typed))
-                return std::optional<double>();
-            auto read = quantity::parse_ratio(typed, key);
-            if (!read)
-                return read.refusal();
-            return std::optional<double>(*read);
-        });
+    const std::string shown = value ? base::write_number(*value) : "";
+    return maybe_entry<double>(label, key, shown, unknown(value), [&](const std::string& typed) {
+        return quantity::parse_ratio(typed, key);
+    });
+}
+
+std::optional<std::optional<int>> Form::maybe(std::string_view label,
+                                              std::string_view key,
+                                              const std::optional<int>& value,
+                                              std::string_view empty) {
+    const std::string shown = value ? std::to_string(*value) : "";
+    return maybe_entry<int>(label, key, shown, value ? "" : empty, [&](const std::string& typed) {
+        return parse_whole(typed, key);
+    });
 }
 
 std::optional<Mass> Form::mass(std::string_view label, std::string_view key, Mass value) {

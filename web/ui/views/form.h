@@ -55,6 +55,10 @@ public:
     /// A plain number; the label says its unit.
     std::optional<std::optional<double>>
     maybe(std::string_view label, std::string_view key, const std::optional<double>& value);
+    std::optional<std::optional<int>> maybe(std::string_view label,
+                                            std::string_view key,
+                                            const std::optional<int>& value,
+                                            std::string_view empty = "not known");
     std::optional<Mass> mass(std::string_view label, std::string_view key, Mass value);
     std::optional<Angle>
     angle(std::string_view label, std::string_view key, Angle value, std::string_view note = {});
@@ -83,6 +87,14 @@ private:
                                const std::string& shown,
                                std::string_view note,
                                const Parse& parse);
+    template <class Value, class Parse>
+    std::optional<std::optional<Value>> maybe_entry(std::string_view label,
+                                                    std::string_view key,
+                                                    const std::string& shown,
+                                                    std::string_view note,
+                                                    const Parse& parse);
+    /// Keeps what was typed last, with the reason.
+    void refuse(const base::Refusal& refusal);
     std::optional<std::string> box(std::string_view label,
                                    std::string_view key,
                                    const std::string& shown,

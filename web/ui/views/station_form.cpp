@@ -2,6 +2,8 @@
 
 #include "ui/views/shop_draft.h"
 
+#include <algorithm>
+
 namespace treadle::views {
 
 namespace {
@@ -140,6 +142,37 @@ void holders(Editing& editing) {
     form.new_line();
 }
 
+bool names(const Station& station, const std::string& id) {
+    return std::find(station.excludes.begin(), station.excludes.end(), id) !=
+           station.excludes.end();
+}
+
+/// One tick stands for both directions, whichever of the two stations names the other.
+void not_at_once(Editing& editing, const std::vector<Station>& all) {
+    Form& form = editing.form;
+    if (all.size() < 2)
+        return;
+    form.heading("May not run while these run");
+    form.columns_of(150);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const Station& other = all[i];
+        const Station& station = editing.station;
+        if (i == editing.index)
+            continue;
+        const bool on = names(station, other.id) || names(other, station.id);
+        if (!form.toggle(other.name, editing.key("excludes." + other.id), on))
+            continue;
+        auto& here = editing.change().excludes;
+        if (on) {
+            std::erase(here, other.id);
+            std::erase(editing.draft.change().machine.stations[i].excludes, station.id);
+        } else {
+            here.push_back(other.id);
+        }
+    }
+    form.new_line();
+}
+
 void remove_station(Desk& desk, ShopDraft& draft, std::size_t index) {
     equipment::Machine& machine = draft.change().machine;
     const std::string id = machine.stations[index].id;
@@ -167,6 +200,7 @@ float station_form(Desk& desk, const ui::Rect& rect, int station) {
     rated_sizes(editing);
     if (editing.station.kind == StationKind::punch)
         holders(editing);
+    not_at_once(editing, desk.session.shop().machine.stations);
     form.heading("Station");
     if (form.key("Remove this station",
                  editing.key("remove"),

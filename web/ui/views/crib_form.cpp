@@ -73,6 +73,23 @@ void maybe_field(Form& form,
     }
 }
 
+/// Strokes of a cutting edge: empty ones are not counted.
+template <class Tool>
+void edge_fields(Form& form,
+                 const std::string& path,
+                 const Tool& tool,
+                 std::optional<Tool>& changed) {
+    maybe_field(form,
+                path,
+                "Strokes since ground",
+                "strokes_since_grind",
+                tool,
+                &Tool::strokes_since_grind,
+                changed);
+    maybe_field(
+        form, path, "Grind after, strokes", "regrind_after", tool, &Tool::regrind_after, changed);
+}
+
 template <class Tool>
 std::optional<Tool> hole_tool_fields(Form& form, const std::string& path, const Tool& tool) {
     std::optional<Tool> changed;
@@ -81,6 +98,7 @@ std::optional<Tool> hole_tool_fields(Form& form, const std::string& path, const 
         changed->hole = *hole;
     }
     count_field(form, path, tool, changed);
+    edge_fields(form, path, tool, changed);
     return changed;
 }
 
@@ -136,8 +154,23 @@ fields(Form& form, const std::string& path, const equipment::SaddleDie& tool) {
     length_field(
         form, path, "Thickest wall", "largest_wall", tool, &SaddleDie::largest_wall, changed);
     maybe_field(form, path, "Thinnest wall", "least_wall", tool, &SaddleDie::least_wall, changed);
+    edge_fields(form, path, tool, changed);
     return changed;
 }
+
+/// Only a tool with a count of strokes has the key.
+void ground_key(Desk& desk,
+                Form& form,
+                const std::string& path,
+                const std::string& words,
+                plan::EdgeKind kind,
+                std::size_t tool) {
+    if (form.key("Ground", path + ".ground", "Ground: " + words + " counts from zero"))
+        desk.ask(PlainEdit{edit::GroundTool{kind, static_cast<int>(tool)}, "", false});
+}
+plan::EdgeKind edge_of(const equipment::PunchTool*) { return plan::EdgeKind::punch; }
+plan::EdgeKind edge_of(const equipment::DieTool*) { return plan::EdgeKind::die; }
+plan::EdgeKind edge_of(const equipment::SaddleDie*) { return plan::EdgeKind::saddle_die; }
 
 /// What a new tool starts with when there is none to copy.
 equipment::PunchTool first_of(const equipment::PunchTool*) {
@@ -189,6 +222,11 @@ float tool_list(Desk& desk,
         Form form(desk, {rest.x + 16, rest.y + 4, rest.w - 16, rest.h}, "shop", 150);
         if (const auto changed = fields(form, tool_path, tools[i]))
             all()[i] = *changed;
+        if constexpr (requires { tools[i].strokes_since_grind; }) {
+            if (tools[i].strokes_since_grind.value_or(0) > 0)
+                ground_key(
+                    desk, form, tool_path, words_of(tools[i], desk.style()), edge_of(&tools[i]), i);
+        }
         if (form.key("Remove",
                      tool_path + ".remove",
                      "Remove " + words_of(tools[i], desk.style()),

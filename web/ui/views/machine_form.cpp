@@ -68,6 +68,32 @@ void new_keys(Desk& desk, Form& form) {
     draft.send();
 }
 
+void batch_fields(Form& form, ShopDraft& draft, const equipment::HouseRules& rules) {
+    if (const auto typed =
+            form.maybe("Grind an edge after, strokes", "rules.regrind_after", rules.regrind_after))
+        draft.change().rules.regrind_after = *typed;
+    if (const auto typed = form.maybe(
+            "Pieces in a batch", "rules.batch_pieces", rules.batch_pieces, "all at once"))
+        draft.change().rules.batch_pieces = *typed;
+    if (const auto typed = form.maybe("Mass of a batch", "rules.batch_mass", rules.batch_mass))
+        draft.change().rules.batch_mass = *typed;
+    if (const auto typed = form.maybe(
+            "Measure 1 piece in", "rules.check_every", rules.check_every, "only the first"))
+        draft.change().rules.check_every = *typed;
+    const auto repeat = [&](const char* label,
+                            const char* key,
+                            std::optional<Length> equipment::HouseRules::*member) {
+        if (const auto typed =
+                form.maybe(label, key, rules.*member, rules.*member ? "" : "not known"))
+            draft.change().rules.*member = *typed;
+    };
+    repeat("Back stop repeats within", "rules.stop_repeat", &equipment::HouseRules::stop_repeat);
+    repeat("A cut repeats within", "rules.cut_repeat", &equipment::HouseRules::cut_repeat);
+    if (const auto typed = form.text(
+            "How pieces are marked", "rules.marking", rules.marking, "as paint on the far end"))
+        draft.change().rules.marking = *typed;
+}
+
 } // namespace
 
 float machine_form(Desk& desk, const ui::Rect& rect) {
@@ -114,6 +140,7 @@ float rules_form(Desk& desk, const ui::Rect& rect) {
     if (const auto typed =
             form.length("Overlap of notch strokes", "rules.notch_overlap", rules.notch_overlap))
         draft.change().rules.notch_overlap = *typed;
+    batch_fields(form, draft, rules);
     const PrintStyle style = desk.style();
     if (const auto typed =
             form.whole("Finest fraction shown, 1 over", "style.denominator", style.denominator)) {

@@ -1,6 +1,8 @@
 #include "ui/views/order_view.h"
 
+#include "ui/views/lane_rows.h"
 #include "ui/views/parts_edit.h"
+#include "ui/views/wear_rows.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 #include "ui/widgets/verdict.h"
@@ -12,6 +14,10 @@ namespace treadle::views {
 namespace {
 
 constexpr ui::TextStyle k_title{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
+constexpr ui::TextStyle k_setting{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
+constexpr float k_indent = 12; ///< where the words of a row begin
+/// Up to so many set-ups a screen reader hears all of them, not only those in sight.
+constexpr std::size_t k_whole_list = 60;
 constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
 
 float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t index) {
@@ -27,25 +33,36 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
              {ui::TextSize::body, false, ui::Ink::quiet, ui::Align::right});
     ui::heading(ui, head, reading.title, 2, k_title);
     rest.y += height;
-    rest.y += ui::paragraph(ui, rest, reading.tools) + ui.size().gap / 2;
+    rest.y += ui::paragraph(ui, rest, reading.tools);
+    for (const std::string& line : reading.settings)
+        rest.y += ui::paragraph(ui, rest, line, k_setting);
+    rest.y += ui.size().gap / 2;
     const float row = std::max(44.0F, ui.size().target);
     for (std::size_t i = 0; i < reading.steps.size(); ++i) {
         const StepReading& step = reading.steps[i];
         const ui::Rect place{rest.x, rest.y, rest.w, row};
         rest.y += row;
-        if (!ui.is_visible(place))
-            continue;
         ui::ListRow entry;
         entry.title = step.title;
         entry.spoken = step.spoken;
         entry.beside = step.detail;
-        if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed) {
-            choose_part(desk, desk.session.job().parts[static_cast<std::size_t>(step.part)]->id);
-            desk.state.operation = step.operation;
-            desk.state.place = Place::parts;
-        }
+        if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed)
+            show_operation(desk, step.part, step.operation);
+        if (!step.notes.empty())
+            rest.y += ui::paragraph(ui, rest.inset(k_indent, 0), step.notes, k_quiet) + 6;
     }
     return rest.y + ui.size().margin;
+}
+
+/// One that is out of sight keeps its place unread, for as long as the width is the same.
+float in_sight(Desk& desk, const ui::Rect& rest, SetUpReading& reading, std::size_t i, bool whole) {
+    if (!whole && reading.drawn_width == rest.w &&
+        !desk.ui.is_visible({rest.x, rest.y, rest.w, reading.drawn_height}))
+        return rest.y + reading.drawn_height;
+    const float bottom = set_up(desk, rest, reading, i);
+    reading.drawn_width = rest.w;
+    reading.drawn_height = bottom - rest.y;
+    return bottom;
 }
 
 float not_in_order(Desk& desk, ui::Rect rest) {
@@ -97,11 +114,13 @@ void order_view(Desk& desk, const ui::Rect& rect) {
             rest.y += ui::paragraph(ui, rest, need);
         rest.y += ui.size().gap;
     }
-    const auto& order = desk.readings.order();
+    rest.y = lane_rows(desk, rest);
+    auto& order = desk.readings.order();
     if (order.empty())
         rest.y += ui::paragraph(ui, rest, "Nothing can be put in order yet.");
     for (std::size_t i = 0; i < order.size(); ++i)
-        rest.y = set_up(desk, rest, order[i], i);
+        rest.y = in_sight(desk, rest, order[i], i, order.size() <= k_whole_list);
+    rest.y = wear_rows(desk, rest);
     area.finish(rest.y);
 }
 

@@ -1,5 +1,7 @@
 #include "ui/views/part_view.h"
 
+#include "ui/views/bend_stages.h"
+#include "ui/views/leg_rows.h"
 #include "ui/views/operation_form.h"
 #include "ui/views/operation_rows.h"
 #include "ui/views/paint.h"
@@ -8,13 +10,22 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace treadle::views {
 
 namespace {
 
-constexpr float k_room_for_both = 900; ///< two drawings side by side
-const std::array<std::string, 2> k_sides = {"Flat blank", "Finished"};
+constexpr float k_room_for_each = 450; ///< drawings side by side
+const std::array<std::string, 3> k_shapes = {"Flat blank", "Finished", "Bends"};
+
+std::span<const std::string> shapes_of(const PartReading& part) {
+    return {k_shapes.data(), has_bends(part) ? 3U : 2U};
+}
+
+bool has_room_for_all(const ui::Rect& rect, const PartReading& part) {
+    return rect.w >= k_room_for_each * static_cast<float>(shapes_of(part).size());
+}
 
 void open_panel(Desk& desk, Panel panel) {
     desk.state.panel = desk.state.panel == panel ? Panel::checks : panel;
@@ -22,11 +33,12 @@ void open_panel(Desk& desk, Panel panel) {
     desk.ui.want_frame();
 }
 
-void sides(Desk& desk, const ui::Rect& rect) {
-    const auto chosen =
-        ui::tabs(desk.ui, "sides", rect, "Shape shown", k_sides, desk.state.finished_shape ? 1 : 0);
-    if (chosen) {
-        desk.state.finished_shape = *chosen == 1;
+void sides(Desk& desk, const ui::Rect& rect, const PartReading& part) {
+    const auto shapes = shapes_of(part);
+    const int shown =
+        std::min(static_cast<int>(desk.state.shape), static_cast<int>(shapes.size()) - 1);
+    if (const auto chosen = ui::tabs(desk.ui, "sides", rect, "Shape shown", shapes, shown)) {
+        desk.state.shape = static_cast<Shape>(*chosen);
         desk.ui.want_frame();
     }
 }
@@ -62,14 +74,14 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     verdict.word = part.verdict;
     verdict.spoken = part.announcement;
     ui::verdict_mark(ui, first, verdict);
-    const bool one_side = rect.w < k_room_for_both;
-    const float tabs = std::min(rest.w, ui::tabs_width(ui, k_sides));
+    const bool one_side = !has_room_for_all(rect, part);
+    const float tabs = std::min(rest.w, ui::tabs_width(ui, shapes_of(part)));
     if (one_side && rest.w < 2 * tabs)
-        sides(desk, rest.cut_top(ui.size().target));
+        sides(desk, rest.cut_top(ui.size().target), part);
     const float lines_top = rest.y;
     const bool beside = one_side && rest.w >= 2 * tabs;
     if (beside) {
-        sides(desk, {rest.right() - tabs, lines_top, tabs, ui.size().target});
+        sides(desk, {rest.right() - tabs, lines_top, tabs, ui.size().target}, part);
         rest.w -= tabs + ui.size().gap;
     }
     rest.y += ui::paragraph(ui, rest, part.line);
@@ -86,33 +98,41 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     return rest.y;
 }
 
-void one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, bool finished) {
+/// Returns where it ended.
+float one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, Shape shape) {
+    if (shape == Shape::bends)
+        return bend_stages(desk, rect, part);
+    const bool finished = shape == Shape::finished;
     const PictureRoom room{rect.w, rect.h, ui::line_height(desk.ui, ui::TextSize::small)};
     paint_part(desk.ui,
                finished ? "finished" : "flat",
                rect,
                picture_of(part, finished, desk.style(), room),
                desk.state.operation);
+    return rect.bottom();
 }
 
-/// Both shapes where there is room, one with a choice where there is not. Returns where it ended.
+/// All shapes where there is room, one with a choice where there is not. Returns where it ended.
 float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
     ui::Ui& ui = desk.ui;
     rect.h = std::clamp(ui.screen().h * 0.38F, 220.0F, 460.0F);
-    if (rect.w >= k_room_for_both) {
-        for (const bool finished : {false, true}) {
-            ui::Rect half = rect.column(finished ? 1 : 0, 2, ui.size().gap);
-            ui::heading(ui,
-                        half.cut_top(ui::line_height(ui, ui::TextSize::small)),
-                        k_sides[finished ? 1 : 0],
-                        3,
-                        {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
-            one_drawing(desk, half, part, finished);
-        }
-        return rect.bottom();
+    const auto shapes = shapes_of(part);
+    if (!has_room_for_all(rect, part)) {
+        const bool there = desk.state.shape != Shape::bends || has_bends(part);
+        return one_drawing(desk, rect, part, there ? desk.state.shape : Shape::finished);
     }
-    one_drawing(desk, rect, part, desk.state.finished_shape);
-    return rect.bottom();
+    float bottom = rect.bottom();
+    for (std::size_t i = 0; i < shapes.size(); ++i) {
+        ui::Rect place =
+            rect.column(static_cast<int>(i), static_cast<int>(shapes.size()), ui.size().gap);
+        ui::heading(ui,
+                    place.cut_top(ui::line_height(ui, ui::TextSize::small)),
+                    shapes[i],
+                    3,
+                    {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
+        bottom = std::max(bottom, one_drawing(desk, place, part, static_cast<Shape>(i)));
+    }
+    return bottom;
 }
 
 float new_operation(Desk& desk, const ui::Rect& rect, int index) {
@@ -146,6 +166,7 @@ void part_view(Desk& desk, const ui::Rect& rect, int index) {
     content.y = drawings(desk, content, part) + 8;
     content.y = operation_rows(desk, content, index);
     content.y = new_operation(desk, content, index);
+    content.y = leg_rows(desk, content, part);
     area.finish(content.y + ui.size().margin);
 }
 

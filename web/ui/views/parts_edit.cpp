@@ -74,6 +74,7 @@ void choose_part(Desk& desk, const std::string& id) {
         if (state.panel == Panel::operation_form || state.panel == Panel::working)
             state.panel = Panel::checks;
     }
+    state.bend_step = state.part == id ? state.bend_step : 0;
     state.part = id;
     state.adding = false;
     state.detail_open = true;

@@ -1,7 +1,9 @@
 #include "ui/views/reading.h"
 
+#include "plan/batches.h"
 #include "plan/explain.h"
 #include "plan/job_time.h"
+#include "plan/settings.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
@@ -158,6 +160,22 @@ std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPla
     return reading;
 }
 
+/// Mark, batches and what is measured, each a sentence.
+std::string step_notes(const edit::Session& session, const plan::Step& step) {
+    const equipment::HouseRules& rules = session.shop().rules;
+    std::string notes;
+    for (std::string words : {plan::mark_words(session.plan(), step, rules),
+                              plan::batch_words(plan::batches_of(session.plan(), step)),
+                              plan::check_words(step, rules)}) {
+        if (words.empty())
+            continue;
+        if (words.back() != '.')
+            words += '.';
+        notes += (notes.empty() ? "" : " ") + words;
+    }
+    return notes;
+}
+
 SetUpReading read_set_up(const plan::SetUp& set_up,
                          std::size_t index,
                          const edit::Session& session,
@@ -167,6 +185,7 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
     reading.tools = plan::tooling_words(set_up.tools, session.shop(), session.job().style);
     reading.strokes =
         std::to_string(set_up.strokes) + (set_up.strokes == 1 ? " stroke" : " strokes");
+    reading.settings = plan::setting_lines(set_up, session.shop(), session.job().style);
     for (const plan::Step& step : set_up.steps) {
         const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
         const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
@@ -176,6 +195,7 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
         reading.steps.push_back({part.mark,
                                  "\xC3\x97 " + pieces + "   " + what,
                                  part.mark + ", " + pieces + " pieces: " + what,
+                                 step_notes(session, step),
                                  step.part,
                                  step.operation});
     }
@@ -208,8 +228,10 @@ void Readings::refresh(const edit::Session& session) {
     workings_.clear();
     const PrintStyle style = session.job().style;
     const plan::Plan& plan = session.plan();
-    const bool same_words = style == style_ && shop_ == session.document().shop;
+    const bool same_words = style == style_ && shop_ == session.document().shop &&
+                            tolerance_ == session.job().tolerance;
     style_ = style;
+    tolerance_ = session.job().tolerance;
     shop_ = session.document().shop;
 
     std::vector<std::shared_ptr<PartReading>> parts;

@@ -10,6 +10,7 @@
 
 #include "ui/views/limits_reading.h"
 #include "ui/views/remedy_reading.h"
+#include "ui/views/work_reading.h"
 #include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
 
@@ -94,6 +95,20 @@ struct OperationReading {
     int shop_page = 0;   ///< where the shop has it
 };
 
+struct BendReading {
+    struct Stage {
+        std::string place; ///< "Bend 2 of 4"
+        std::string operation;
+        std::string stop;
+        std::string lies;
+        Picture picture; ///< after it
+    };
+    std::vector<Stage> stages;        ///< in order; empty when there is none
+    std::vector<std::string> blocked; ///< which leg meets what
+    std::string none;                 ///< why there is no order
+    std::optional<int> shop_page;     ///< where what is missing can be filled in
+};
+
 struct PartReading {
     std::shared_ptr<const plan::PartPlan> plan;
     std::string mark;
@@ -116,12 +131,15 @@ struct PartReading {
     };
     std::optional<Kept> flat; ///< made when first looked at
     std::optional<Kept> finished;
+    std::optional<BendReading> bends;
+    std::optional<std::vector<SpreadReading>> spreads; ///< of the legs
 };
 
 struct StepReading {
     std::string title;  ///< "BP2"
     std::string detail; ///< "× 6   Punch 13/16 round, 24 strokes"
     std::string spoken;
+    std::string notes; ///< mark, batches, what is measured
     int part = 0;
     int operation = 0;
 };
@@ -129,7 +147,10 @@ struct SetUpReading {
     std::string title;
     std::string tools;
     std::string strokes;
+    std::vector<std::string> settings;
     std::vector<StepReading> steps;
+    float drawn_width = 0; ///< that it was drawn in last, and how high it came out
+    float drawn_height = 0;
 };
 
 /// The first operation with the part's own outcome, when that is not a plain fit.
@@ -140,6 +161,7 @@ public:
     /// Says a source by its key; without it a working shows the key.
     std::function<std::string(std::string_view)> source_title;
     RemedyReadings remedies;
+    WorkReadings work;
     LimitsReadings limits;
 
     /// Brings everything up to the session's revision. Cheap when nothing changed.
@@ -147,6 +169,7 @@ public:
 
     [[nodiscard]] const std::vector<std::shared_ptr<PartReading>>& parts() const { return parts_; }
     [[nodiscard]] const std::vector<SetUpReading>& order() const { return order_; }
+    [[nodiscard]] std::vector<SetUpReading>& order() { return order_; }
     [[nodiscard]] const std::vector<std::string>& shopping() const { return shopping_; }
     [[nodiscard]] const std::string& totals() const { return totals_; }
     [[nodiscard]] const std::string& time() const { return time_; }
@@ -157,6 +180,7 @@ public:
 private:
     std::uint64_t revision_ = ~std::uint64_t{0};
     PrintStyle style_;
+    std::optional<job::ToleranceClass> tolerance_;
     std::shared_ptr<const equipment::Shop> shop_;
     std::vector<std::shared_ptr<PartReading>> parts_;
     std::vector<SetUpReading> order_;

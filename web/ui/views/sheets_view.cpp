@@ -1,5 +1,7 @@
 #include "ui/views/sheets_view.h"
 
+#include "plan/leg_spread.h"
+
 #include "ui/views/form.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
@@ -13,6 +15,12 @@ namespace treadle::views {
 namespace {
 
 const std::array<std::string, 2> k_papers = {"Letter", "A4"};
+
+/// In the order of the enumeration.
+constexpr std::array k_classes = {job::ToleranceClass::fine,
+                                  job::ToleranceClass::medium,
+                                  job::ToleranceClass::coarse,
+                                  job::ToleranceClass::very_coarse};
 
 struct Key {
     const char* label;
@@ -130,6 +138,16 @@ float names(Desk& desk, ui::Rect rest) {
     field("Note", "note", job.note, &edit::SetJobNames::note);
     if (names)
         desk.ask(FieldEdit{form.field(), form.typed(), std::move(*names)});
+    std::vector<std::string> classes = {"None asked for"};
+    for (const job::ToleranceClass one : k_classes)
+        classes.emplace_back(plan::tolerance_words(one));
+    const int now = job.tolerance ? static_cast<int>(*job.tolerance) + 1 : 0;
+    if (const auto chosen = form.choice("Legs after ISO 2768-1", "tolerance", classes, now)) {
+        edit::SetTolerance next;
+        if (*chosen > 0)
+            next.tolerance = k_classes[static_cast<std::size_t>(*chosen - 1)];
+        desk.ask(FieldEdit{form.field(), form.typed(), next});
+    }
     return form.bottom();
 }
 

@@ -7,6 +7,7 @@
 #include "ui/views/shop_draft.h"
 #include "ui/views/station_form.h"
 #include "ui/views/times_form.h"
+#include "ui/views/trials_form.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/fields.h"
 #include "ui/widgets/text.h"
@@ -19,7 +20,7 @@ namespace treadle::views {
 namespace {
 
 struct Page {
-    enum class Kind { machine, station, attachment, crib, rules, times, power };
+    enum class Kind { machine, station, attachment, crib, rules, times, power, trials };
     Kind kind = Kind::machine;
     int index = 0;
     std::string title;
@@ -65,6 +66,11 @@ std::vector<Page> pages_of(const equipment::Shop& shop) {
     pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
     pages.push_back({Kind::times, 0, "Times and handling", "Minutes, money, weights"});
     pages.push_back({Kind::power, 0, "Power", "Motor, cord, generator"});
+    const std::size_t trials = shop.trials.size();
+    pages.push_back({Kind::trials,
+                     0,
+                     "Trial strips",
+                     std::to_string(trials) + (trials == 1 ? " trial" : " trials")});
     return pages;
 }
 
@@ -123,6 +129,8 @@ float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
         return times_form(desk, rect);
     case Page::Kind::power:
         return power_form(desk, rect);
+    case Page::Kind::trials:
+        return trials_form(desk, rect);
     }
     return rect.y;
 }

@@ -17,6 +17,9 @@ enum class Place { parts, order, limits, shop, sheets, about };
 /// What the place beside a part's operations shows.
 enum class Panel { checks, working, part_form, operation_form };
 
+/// Which drawing of a part is shown.
+enum class Shape { flat, finished, bends };
+
 /// A typed text that was not taken, and why; it stays until it is mended or undone.
 struct Fault {
     std::string field;
@@ -38,7 +41,8 @@ struct State {
     std::string part;         ///< id of the chosen part
     int operation = -1;       ///< chosen operation of it, plan::k_none for none
     std::string part_to_show; ///< to be brought into sight in the list, once
-    bool finished_shape = false;
+    Shape shape = Shape::flat;
+    int bend_step = 0; ///< shown of the order of bends
     Panel panel = Panel::checks;
     bool detail_open = false; ///< narrow screens: the part is shown instead of the list
     bool adding = false;      ///< the choice of a new operation is open

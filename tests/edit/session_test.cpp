@@ -104,6 +104,16 @@ TEST_CASE("a change of units, shop or own grade plans every part anew") {
           sheet::plan_json(plan::make_plan(s.job(), s.shop(), s.catalog()), s.job(), s.shop()));
 }
 
+TEST_CASE("a class of tolerance is asked for and taken back, and the parts stay as planned") {
+    Session s = session();
+    const auto before = s.plan().parts;
+    REQUIRE_FALSE(s.apply(edit::SetTolerance{job::ToleranceClass::medium}).has_value());
+    CHECK(s.job().tolerance == job::ToleranceClass::medium);
+    CHECK(s.plan().parts == before);
+    s.undo();
+    CHECK_FALSE(s.job().tolerance.has_value());
+}
+
 TEST_CASE("added parts get ids of their own") {
     Session s = session();
     job::Part part = part_of(s, 0);

@@ -116,7 +116,7 @@ float figures(Desk& desk, const ui::Rect& rect, const LimitsReading& reading) {
             ui::draw_text(ui, place.cut_left(rest.w * k_shares[i]).inset(2, 0), words[i], style);
         }
     };
-    columns({"size", "any heat", "certificate", "stopped by"}, k_head);
+    columns({"size", "fits", "certificate", "stopped by"}, k_head);
     rest.y += line;
     for (std::size_t i = 0; i < reading.rows.size(); ++i) {
         const LimitRow& row = reading.rows[i];

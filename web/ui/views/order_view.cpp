@@ -48,8 +48,12 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
         entry.beside = step.detail;
         if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed)
             show_operation(desk, step.part, step.operation);
-        if (!step.notes.empty())
-            rest.y += ui::paragraph(ui, rest.inset(k_indent, 0), step.notes, k_quiet) + 6;
+        if (step.notes.empty())
+            continue;
+        // The rule of the row goes below its notes.
+        ui.fill({place.x, place.bottom() - 2, place.w, 3}, ui::Ink::paper);
+        rest.y += ui::paragraph(ui, rest.inset(k_indent, 0), step.notes, k_quiet) + 6;
+        ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
     }
     return rest.y + ui.size().margin;
 }

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, test, until } from '../harness.mjs';
-import { accept_notice, part_row } from '../words.mjs';
+import { accept_notice, part_row, place } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
 const k_bent = 'HK4'; // a hat of four bends
@@ -42,4 +42,28 @@ test('a straight part has no stages', finger, async (page) => {
   await open_bends(page);
   await part_row(page, 'HB1').tap();
   await until('two shapes', async () => (await page.getByRole('tab', { name: 'Bends' }).count()) === 0);
+});
+
+test('without an order the page says what is in the way, or what is not known', {}, async (page) => {
+  await open(page);
+  await accept_notice(page);
+  const open_height = async (text) => {
+    await place(page, 'Shop').click();
+    await control(page, 'button', /^Short brake, /).click();
+    const box = control(page, 'textbox', 'Bed to ram, open');
+    await box.click();
+    await box.fill(text);
+    await box.press('Enter');
+    await place(page, 'Parts').click();
+    await part_row(page, k_bent).click();
+    await control(page, 'tab', 'Bends').click();
+  };
+  await open_height('6 in');
+  const blocked = page.getByText(/^Operation \d+: No order of the bends works/).first();
+  await until('the obstacle', () => blocked.isVisible());
+  assert.match(await blocked.textContent(), /leg \d+ meets|punch and die|edge for the stop/);
+  await open_height('');
+  await until('what is missing', () => page.getByText(/stop settings not computed: needs/).first().isVisible());
+  await control(page, 'button', /^Fill in under Shop/).click();
+  await until('its field', () => control(page, 'textbox', 'Bed to ram, open').isVisible());
 });

@@ -25,7 +25,7 @@ async function open_trials(page) {
 test('another measured leg moves the blanks, and undo puts them back', {}, async (page) => {
   await open_trials(page);
   const figures = words(page, /^K 0\.\d+, deduction/);
-  const blank = words(page, /: blank .*, by .* /);
+  const blank = words(page, /: blank .* by /);
   const before = await until('the figures', () => figures.textContent());
   const length = await until('a blank that goes by them', () => blank.textContent());
   await picture(page, 'trials');

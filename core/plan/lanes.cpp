@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <random>
+#include <cstdint>
 #include <tuple>
 #include <utility>
 
@@ -238,13 +238,15 @@ private:
     }
 
     void by_chance() {
-        std::mt19937 random(1);
+        std::uint32_t chance = 1; // the same rounds every time
         for (int round = 0; round < k_most_rounds && work_done_ < k_most_work; ++round) {
             if (best_.proven())
                 return;
             std::vector<double> weight = tail_;
-            for (double& one : weight)
-                one *= 0.5 + static_cast<double>(random() % 1024u) / 1024.0;
+            for (double& one : weight) {
+                chance = chance * 1664525u + 1013904223u;
+                one *= 0.5 + static_cast<double>(chance >> 22) / 1024.0;
+            }
             greedy(weight);
         }
     }

@@ -97,6 +97,19 @@ PartPlan asked_radius(double radius) {
     return with(bench, two_legs(4.0, 4.0), {right_angle(radius)});
 }
 
+/// K = ((2 (r + t) - BD) / (pi / 2) - r) / t is 0.25 at BD = 0.60784 in, with r 0.48 and t 0.25.
+PartPlan measured(double deduction) {
+    Bench bench;
+    bench.shop.trials = {{"A36",
+                          inches(0.25),
+                          inches(3.0),
+                          inches(0.48),
+                          degrees(90.0),
+                          material::Grain::unknown,
+                          {{inches(8.0 - deduction), inches(4.0), inches(4.0)}}}};
+    return with(bench, two_legs(4.0, 4.0), {right_angle()});
+}
+
 } // namespace
 
 std::vector<WarningLimit> tool_warnings() {
@@ -133,6 +146,7 @@ std::vector<WarningLimit> tool_warnings() {
         {Rule::thin_stock, "nothing said of the gap", 0.0625, 0.0624, thin_sheet},
         {Rule::opening, "fourteen thicknesses", 3.5, 3.5001, wide_vee},
         {Rule::wanted_radius, "a tenth of the radius", 0.533, 0.534, asked_radius},
+        {Rule::trial_strip, "least K that is sound", 0.6078, 0.6079, measured},
     };
 }
 

@@ -5,6 +5,7 @@
 #include "calc/answer_json.h"
 #include "calc/calculation.h"
 #include "cli/calc_lines.h"
+#include "cli/cut_command.h"
 #include "cli/files.h"
 #include "cli/machine_json.h"
 #include "plan/plan.h"
@@ -39,6 +40,9 @@ constexpr const char* k_help =
   treadle machines FILE.json               which of the shop's machines do the job
   treadle capacity FILE.json --station ID --grade ID [--attachment ID]
                                            what that place can do with that metal
+  treadle cut FILE [--work N] [--plans OUT.json]
+                                           fewest bars for lists of pieces: a line a list,
+                                           NAME BARS BOUND proven|open WORK SECONDS
   treadle calc NAME 'JSON'                 one formula: inputs are text with units
   treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
   treadle calc NAME 'JSON' --words inch    the working in words, inch or metric
@@ -287,6 +291,8 @@ int run(const Words& words) {
         return machines_command(words);
     if (words[0] == "capacity")
         return capacity_command(words);
+    if (words[0] == "cut")
+        return cut_command(words);
     if (words[0] == "calc")
         return calc_command(words);
     return refused({"command", "This command is not known.", "treadle --help"});

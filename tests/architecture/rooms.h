@@ -17,6 +17,7 @@ struct Room {
 /// Folders hold their subfolders too, unless a longer folder has a room of its own.
 inline constexpr std::array k_rooms{
     Room{"base", "core/base", ""},
+    Room{"cutting", "core/cutting", "base"},
     Room{"quantity", "core/quantity", "base"},
     Room{"geometry", "core/geometry", "base quantity"},
     Room{"material", "core/material", "base quantity"},
@@ -29,20 +30,21 @@ inline constexpr std::array k_rooms{
     Room{"calc", "core/calc", "base quantity geometry material section process supply layout"},
     Room{"plan",
          "core/plan",
-         "base quantity geometry material section process supply equipment job"},
+         "base cutting quantity geometry material section process supply equipment job"},
     Room{"sheet",
          "core/sheet",
          "base quantity geometry material section process equipment job plan"},
     Room{"assets", "assets", ""},
     Room{"archive",
          "core/archive",
-         "base quantity geometry material section equipment job calc assets"},
+         "base cutting quantity geometry material section equipment job calc assets"},
     Room{"edit",
          "core/edit",
          "base quantity geometry material section process equipment job plan sheet"},
     Room{"cli",
          "core/cli",
-         "base quantity geometry material section process equipment job calc plan sheet assets "
+         "base cutting quantity geometry material section process equipment job calc plan sheet "
+         "assets "
          "archive "
          "edit"},
     Room{"theme", "web/ui/theme", "base quantity"},

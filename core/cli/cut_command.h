@@ -1,0 +1,13 @@
+// `treadle cut`: lists of bars to cut, each with the proof that no plan takes fewer.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace treadle::cli {
+
+/// The words after `cut`; answers as commands.h says.
+[[nodiscard]] int cut_command(const std::vector<std::string>& words);
+
+} // namespace treadle::cli

@@ -1,0 +1,188 @@
+#include "cutting/knapsack.h"
+
+#include <algorithm>
+
+namespace treadle::cutting {
+
+namespace {
+
+constexpr float k_nothing = -1e30F;              // no sum of pieces comes to this length
+constexpr std::size_t k_most_floats = 6'000'000; // 24 MB of rows
+
+} // namespace
+
+Knapsack::Knapsack(std::vector<int> lengths, int longest, bool exact)
+    : lengths_(std::move(lengths)),
+      longest_(longest),
+      exact_(exact) {}
+
+void Knapsack::run(const Pass& pass, const float* from, float* to) const {
+    const int width = pass.count * lengths_[static_cast<std::size_t>(pass.piece)];
+    const float worth =
+        prices_[static_cast<std::size_t>(pass.piece)] * static_cast<float>(pass.count);
+    std::copy(from, from + width, to);
+    const float* without = from + width;
+    float* out = to + width;
+    const int cells = longest_ + 1 - width;
+    for (int j = 0; j < cells; ++j) {
+        const float taken = from[j] + worth;
+        out[j] = without[j] > taken ? without[j] : taken;
+    }
+}
+
+void Knapsack::solve(const std::vector<float>& prices, const Counts& limits, bool free_pieces) {
+    prices_ = prices;
+    passes_.clear();
+    for (std::size_t i = 0; i < lengths_.size(); ++i) {
+        if (!(prices[i] > 0.0F) && !free_pieces)
+            continue;
+        int left = std::min(limits[i], longest_ / lengths_[i]);
+        for (int take = 1; left > 0; take *= 2) {
+            const int count = std::min(take, left);
+            passes_.push_back({static_cast<int>(i), count});
+            left -= count;
+        }
+    }
+    const std::size_t row = row_size();
+    stride_ = 1;
+    while ((passes_.size() / stride_ + stride_ + 2) * row > k_most_floats &&
+           stride_ * stride_ < passes_.size())
+        ++stride_;
+    kept_.resize((passes_.size() / stride_ + 1) * row);
+    between_.resize(stride_ > 1 ? stride_ * row : 0);
+    std::fill(
+        kept_.begin(), kept_.begin() + static_cast<std::ptrdiff_t>(row), exact_ ? k_nothing : 0.0F);
+    kept_[0] = 0.0F;
+    const float* from = kept_.data();
+    for (std::size_t p = 0; p < passes_.size(); ++p) {
+        float* to =
+            (p + 1) % stride_ == 0 ? &kept_[(p + 1) / stride_ * row] : &between_[p % stride_ * row];
+        run(passes_[p], from, to);
+        from = to;
+    }
+    last_.assign(from, from + row);
+    work_ += static_cast<long long>(row * (passes_.size() + 1)) / 2;
+}
+
+Fill Knapsack::best(const StockKind& kind) const {
+    if (!exact_)
+        return {kind.closed, value(kind.closed)};
+    Fill best{0, 0.0F};
+    for (int j = 0; j <= kind.closed; ++j) {
+        if (j == kind.open + 1 && j < kind.full)
+            j = kind.full;
+        if (j <= kind.closed && value(j) > best.value)
+            best = {j, value(j)};
+    }
+    return best;
+}
+
+void Knapsack::read(int length, Counts& counts) {
+    counts.assign(lengths_.size(), 0);
+    const std::size_t row = row_size();
+    std::size_t end = passes_.size(); // rows 0 to end are of this block and those before it
+    while (end > 0) {
+        const std::size_t begin = (end - 1) / stride_ * stride_;
+        const float* from = &kept_[begin / stride_ * row];
+        for (std::size_t p = begin; p + 1 < end && stride_ > 1; ++p) {
+            run(passes_[p], from, &between_[(p - begin) * row]);
+            from = &between_[(p - begin) * row];
+        }
+        const auto row_of = [&](std::size_t r) {
+            return r % stride_ == 0 ? &kept_[r / stride_ * row] : &between_[(r - 1 - begin) * row];
+        };
+        float value = 0.0F;
+        if (end % stride_ == 0 || stride_ == 1) {
+            value = row_of(end)[length];
+        } else { // the last row of all: made anew from the one before
+            const Pass& pass = passes_[end - 1];
+            const int width = pass.count * lengths_[static_cast<std::size_t>(pass.piece)];
+            const float* before = row_of(end - 1);
+            value = before[length];
+            if (length >= width)
+                value = std::max(value,
+                                 before[length - width] +
+                                     prices_[static_cast<std::size_t>(pass.piece)] *
+                                         static_cast<float>(pass.count));
+        }
+        for (std::size_t r = end; r > begin; --r) {
+            const float* before = row_of(r - 1);
+            if (before[length] != value) {
+                const Pass& pass = passes_[r - 1];
+                counts[static_cast<std::size_t>(pass.piece)] += pass.count;
+                length -= pass.count * lengths_[static_cast<std::size_t>(pass.piece)];
+            }
+            value = before[length];
+        }
+        end = begin;
+    }
+}
+
+std::optional<std::vector<Counts>>
+Knapsack::all(const StockKind& kind, float least, std::size_t most) const {
+    if (stride_ > 1)
+        return std::nullopt;
+    struct Step {
+        std::size_t pieces; ///< still to choose: the first so many
+        int left;           ///< length
+        float need;
+        int count;
+    };
+    std::vector<std::size_t> rows{0}; // after the first so many pieces
+    std::vector<std::size_t> piece;
+    Counts limit;
+    for (std::size_t p = 0; p < passes_.size(); ++p) {
+        if (piece.empty() || piece.back() != static_cast<std::size_t>(passes_[p].piece)) {
+            piece.push_back(static_cast<std::size_t>(passes_[p].piece));
+            limit.push_back(0);
+            rows.push_back(0);
+        }
+        limit.back() += passes_[p].count;
+        rows.back() = p + 1;
+    }
+    std::vector<Counts> found;
+    Counts counts(lengths_.size(), 0);
+    std::size_t seen = 0;
+    std::vector<Step> stack{{piece.size(), kind.closed, least, 0}};
+    const auto full = [&](int left) {
+        for (std::size_t p = 0; p < piece.size(); ++p)
+            if (counts[piece[p]] < limit[p] && lengths_[piece[p]] <= left)
+                return false;
+        return true;
+    };
+    while (!stack.empty()) {
+        Step& top = stack.back();
+        if (top.pieces == 0) {
+            if (++seen > most)
+                return std::nullopt;
+            const int fill = kind.closed - top.left;
+            if (exact_ ? kind.takes(fill) : full(top.left))
+                found.push_back(counts);
+            stack.pop_back();
+            continue;
+        }
+        const std::size_t p = top.pieces - 1;
+        counts[piece[p]] = 0;
+        bool deeper = false;
+        while (!deeper && top.count <= limit[p]) {
+            const int count = top.count++;
+            const int left = top.left - count * lengths_[piece[p]];
+            if (left < 0)
+                break;
+            const float need = top.need - static_cast<float>(count) * prices_[piece[p]];
+            // Exact rows know only fills of just `left`: any shorter one may do as well.
+            const float* row = &kept_[rows[p] * row_size()];
+            const float can = exact_ ? *std::max_element(row, row + left + 1) : row[left];
+            if (can < need)
+                continue;
+            counts[piece[p]] = count;
+            stack.push_back({p, left, need, 0});
+            deeper = true;
+        }
+        if (!deeper)
+            stack.pop_back();
+    }
+    return found;
+}
+
+} // namespace treadle::cutting

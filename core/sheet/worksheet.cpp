@@ -65,17 +65,11 @@ void write_header(Html& html, const SheetInputs& in) {
     html.close();
 }
 
-/// Verdict of cord and generator, each with its working below.
+/// Verdict of cord and generator; their workings stand with the others.
 void write_power(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Power at the machine").open("ul", "class=\"cautions\"");
-    for (const plan::PowerLine& line : plan::check_power(in.shop.supply)) {
-        html.open("li").element("div", line.words + (line.warning ? ": take care." : "."));
-        if (in.options.workings)
-            for (const Working& working : line.workings)
-                for (const std::string& row : quantity::working_lines(working, in.job.style))
-                    html.element("div", row, "class=\"small\"");
-        html.close();
-    }
+    for (const plan::PowerLine& line : plan::check_power(in.shop.supply))
+        html.element("li", line.words + (line.warning ? ": take care." : "."));
     html.close().close();
 }
 

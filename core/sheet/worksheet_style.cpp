@@ -68,9 +68,10 @@ svg { max-width: 100%; }
 .workings { break-before: page; }
 .workings table { font-size: 9pt; table-layout: fixed; }
 .workings th { font-weight: normal; }
-.workings thead th { width: 18%; }
-.workings thead th:nth-child(2) { width: 32%; }
-.workings thead th:nth-child(3) { width: 14%; }
+.workings thead th { width: 16%; }
+.workings thead th:nth-child(2) { width: 31%; }
+.workings thead th:nth-child(3) { width: 13%; }
+.workings thead th:nth-child(4) { width: 24%; }
 @media print {
   body { max-width: none; }
   body { display: table; width: 100%; }

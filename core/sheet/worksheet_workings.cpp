@@ -1,6 +1,8 @@
 // The working sheets: every formula with its values, its range and its source.
 
 #include "plan/explain.h"
+#include "plan/power_check.h"
+#include "plan/settings.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet_parts.h"
@@ -50,19 +52,33 @@ void write_working(Html& html,
     html.element("div", text.evidence, "class=\"small\"").close().close();
 }
 
+void write_list(Html& html,
+                const SheetInputs& in,
+                const std::string& title,
+                const WorkingList& list) {
+    if (list.empty())
+        return;
+    html.open_table(title, {"For", "Formula and values", "Result", "Holds for", "Source"});
+    for (const auto& [where, working] : list)
+        write_working(html, in, where, working);
+    html.close_table();
+}
+
 /// What the ram is set to; the same setting in several set-ups stands once.
 void write_setting_workings(Html& html, const SheetInputs& in) {
     WorkingList list;
     for (std::size_t i = 0; i < in.plan.order.size(); ++i)
         for (Working& working : plan::explain_settings(in.plan, in.plan.order[i], in.shop))
             add_once(list, "Set-up " + std::to_string(i + 1), std::move(working), in.job.style);
-    if (list.empty())
-        return;
-    html.open_table("Working of the ram settings",
-                    {"For", "Formula and values", "Result", "Holds for", "Source"});
-    for (const auto& [where, working] : list)
-        write_working(html, in, where, working);
-    html.close_table();
+    write_list(html, in, "Working of the ram settings", list);
+}
+
+void write_power_workings(Html& html, const SheetInputs& in) {
+    WorkingList list;
+    for (plan::PowerLine& line : plan::check_power(in.shop.supply))
+        for (Working& working : line.workings)
+            add_once(list, line.words, std::move(working), in.job.style);
+    write_list(html, in, "Working of the power supply", list);
 }
 
 } // namespace
@@ -83,15 +99,10 @@ void write_workings(Html& html, const SheetInputs& in) {
                              plan::operation_title(*part->part, i, in.job.style),
                          std::move(working),
                          in.job.style);
-        if (list.empty())
-            continue;
-        html.open_table("Working of " + part->part->mark,
-                        {"For", "Formula and values", "Result", "Holds for", "Source"});
-        for (const auto& [where, working] : list)
-            write_working(html, in, where, working);
-        html.close_table();
+        write_list(html, in, "Working of " + part->part->mark, list);
     }
     write_setting_workings(html, in);
+    write_power_workings(html, in);
     html.close();
 }
 

@@ -30,6 +30,7 @@ static void read_value(const Place& at, Station& out) {
     members.may("largest_mitre", out.largest_mitre);
     members.may("flange_clearance", out.flange_clearance);
     members.may("least_thickness", out.least_thickness).may("slug_opening", out.slug_opening);
+    members.may("slug_loss", out.slug_loss);
     members.may("table_length", out.table_length);
     members.may("holders", out.holders).may("excludes", out.excludes);
     members.finish();
@@ -105,6 +106,7 @@ static void read_value(const Place& at, StockBar& out) {
     Members members(at);
     members.need("section", out.section).need("grade", out.grade);
     members.need("length", out.length).may("count", out.count);
+    members.may("price", out.price).may("drop", out.drop);
     members.finish();
 }
 
@@ -147,6 +149,8 @@ static void read_value(const Place& at, HouseRules& out) {
     members.may("regrind_after", out.regrind_after).may("batch_pieces", out.batch_pieces);
     members.may("batch_mass", out.batch_mass).may("check_every", out.check_every);
     members.may("stop_repeat", out.stop_repeat).may("cut_repeat", out.cut_repeat);
+    members.may("saw_kerf", out.saw_kerf).may("end_trim", out.end_trim);
+    members.may("keep_drop", out.keep_drop);
     members.may("marking", out.marking).may("times", out.times);
     members.finish();
 }

@@ -42,6 +42,7 @@ void write_station(Writer& out, const Station& station) {
     out.if_known("flange_clearance", station.flange_clearance);
     out.if_known("least_thickness", station.least_thickness);
     out.if_known("slug_opening", station.slug_opening);
+    out.if_known("slug_loss", station.slug_loss);
     out.if_known("table_length", station.table_length);
     out.list("holders", station.holders, [&](const auto& holder) { write_holder(out, holder); });
     write_ids(out, "excludes", station.excludes);
@@ -134,7 +135,10 @@ void write_bar(Writer& out, const StockBar& bar) {
     write_section(out, bar.section);
     out.json.field("grade", bar.grade);
     out.quantity("length", bar.length);
-    out.unless_one("count", bar.count);
+    out.if_known("count", bar.count);
+    if (bar.price)
+        out.json.field("price", *bar.price);
+    out.if_true("drop", bar.drop);
     out.json.end_object();
 }
 
@@ -189,6 +193,9 @@ void write_rules(Writer& out, const HouseRules& rules) {
     out.unless_empty("marking", rules.marking);
     out.if_known("stop_repeat", rules.stop_repeat);
     out.if_known("cut_repeat", rules.cut_repeat);
+    out.if_known("saw_kerf", rules.saw_kerf);
+    out.if_known("end_trim", rules.end_trim);
+    out.if_known("keep_drop", rules.keep_drop);
     write_times(out, rules.times);
     out.json.end_object();
 }

@@ -23,6 +23,7 @@ constexpr int k_most_operators = 100;
 constexpr int k_most_strokes = 100000000; // far over the life of any edge
 constexpr Mass k_heaviest_batch = quantity::kilograms(100000.0);
 constexpr std::size_t k_most_other_machines = 20;
+constexpr double k_dearest_bar = 1e6; // our own limit
 constexpr Length k_largest_stripper_gap = inches(0.25);
 /// Load constant of the revised lifting equation (NIOSH 94-110): the most under ideal conditions.
 constexpr Mass k_strongest_lift = quantity::pounds(51.0);
@@ -86,6 +87,8 @@ Fault station_sizes(const Station& station) {
     if (auto fault = known_size_fault(station.least_thickness, "least_thickness"))
         return fault;
     if (auto fault = known_size_fault(station.slug_opening, "slug_opening"))
+        return fault;
+    if (auto fault = known_size_fault(station.slug_loss, "slug_loss"))
         return fault;
     if (auto fault = known_size_fault(station.table_length, "table_length"))
         return fault;
@@ -284,7 +287,14 @@ Fault bar_fault(const StockBar& bar) {
         return fault;
     if (auto fault = size_fault(bar.length, "length"))
         return fault;
-    return count_fault(bar.count, 1, k_most_pieces, "count");
+    if (bar.price && !(*bar.price > 0.0 && *bar.price <= k_dearest_bar))
+        return base::Refusal{
+            "price", "This is out of range.", "above zero; leave it out when it is not known"};
+    if (bar.drop && !bar.count)
+        return base::Refusal{"count",
+                             "How many left-overs of this length there are is missing.",
+                             "left-overs cannot be bought"};
+    return known_count_fault(bar.count, 1, k_most_pieces, "count");
 }
 
 Fault rules_fault(const HouseRules& rules) {
@@ -311,6 +321,13 @@ Fault rules_fault(const HouseRules& rules) {
     if (auto fault = known_size_fault(rules.stop_repeat, "stop_repeat"))
         return fault;
     if (auto fault = known_size_fault(rules.cut_repeat, "cut_repeat"))
+        return fault;
+    if (auto fault = known_size_fault(rules.saw_kerf, "saw_kerf"))
+        return fault;
+    if (rules.end_trim)
+        if (auto fault = place_fault(*rules.end_trim, "end_trim"))
+            return fault;
+    if (auto fault = known_size_fault(rules.keep_drop, "keep_drop"))
         return fault;
     if (auto fault = known_count_fault(rules.regrind_after, 1, k_most_strokes, "regrind_after"))
         return fault;

@@ -63,6 +63,14 @@ public:
     virtual void show_sheet_preview(const std::string& title, const std::string& html) = 0;
     virtual void hide_sheet_preview() = 0;
 
+    /// Has a list of pieces cut beside the page, with so much work at most; gives a ticket. Answers
+    /// several times, each a better plan or the same one with more work behind it. An empty answer:
+    /// there is no working on it, and what was answered before still stands.
+    virtual int cut(const std::string& list,
+                    long long most_work,
+                    std::function<void(const std::string&)> answer) = 0;
+    virtual void stop_cut(int ticket) = 0;
+
     /// Local wall time for "Saved 10:41". The core never sees a clock.
     [[nodiscard]] virtual std::string now_text() = 0;
     /// Says a whole sentence to a screen reader (role=status).

@@ -28,6 +28,7 @@ async function start() {
   const { default: program } = await import('./app.mjs');
   await program({
     bootFiles: await files,
+    startCutting: async (answered) => (await import('./cutting.mjs')).start_cutting(answered),
     onAbort: (reason) => trouble('The program has a fault and stopped',
       'What you entered and stored is kept. Reload the page to go on. (' + reason + ')'),
   });

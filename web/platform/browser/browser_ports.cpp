@@ -88,6 +88,19 @@ void BrowserPorts::show_sheet_preview(const std::string& title, const std::strin
 
 void BrowserPorts::hide_sheet_preview() { treadle_hide_preview(); }
 
+int BrowserPorts::cut(const std::string& list,
+                      long long most_work,
+                      std::function<void(const std::string&)> answer) {
+    cuts_[next_ticket_] = std::move(answer);
+    treadle_cut(next_ticket_, list.c_str(), static_cast<double>(most_work));
+    return next_ticket_++;
+}
+
+void BrowserPorts::stop_cut(int ticket) {
+    if (cuts_.erase(ticket) > 0)
+        treadle_cut(ticket, "", 0);
+}
+
 std::string BrowserPorts::now_text() { return taken(treadle_now_text()); }
 
 void BrowserPorts::announce(const std::string& sentence) { treadle_announce(sentence.c_str()); }
@@ -111,6 +124,15 @@ void BrowserPorts::stored(int ticket, StoreOutcome outcome) {
 void BrowserPorts::picked(int ticket, PickedFile file) {
     answer_once(picks_, ticket, std::move(file));
     request_frame("picked", 2);
+}
+
+void BrowserPorts::was_cut(int ticket, const std::string& answer) {
+    const auto found = cuts_.find(ticket);
+    if (found == cuts_.end())
+        return; // stopped since
+    const auto tell = found->second;
+    tell(answer);
+    request_frame("cut", 2);
 }
 
 } // namespace treadle::platform::browser

@@ -18,6 +18,7 @@ void treadle_pick_file(const char* accept, int ticket);
 void treadle_print(const char* title, const char* html);
 void treadle_preview(const char* title, const char* html);
 void treadle_hide_preview();
+void treadle_cut(int ticket, const char* list, double most_work);
 char* treadle_now_text();
 void treadle_announce(const char* sentence);
 void treadle_look(const char* name);

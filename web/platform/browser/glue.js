@@ -20,6 +20,7 @@ mergeInto(LibraryManager.library, {
     wantsAwake: false,
     focusBeforeDialog: null,
     dialogId: '',
+    cutting: null, // a promise of the function that asks the cutter
 
     // ---- strings and bytes ---------------------------------------------------------------------
 
@@ -639,6 +640,17 @@ mergeInto(LibraryManager.library, {
   treadle_hide_preview__deps: ['$Treadle'],
   treadle_hide_preview: function () {
     Treadle.closePreview();
+  },
+
+  treadle_cut__deps: ['$Treadle'],
+  treadle_cut: function (ticket, list, most) {
+    var words = UTF8ToString(list);
+    var answered = function (of, answer) {
+      Treadle.withText(answer, function (at) { _treadle_on_cut(of, at); });
+    };
+    if (!Treadle.cutting) Treadle.cutting = Module['startCutting'](answered);
+    Treadle.cutting.then(function (ask) { ask(ticket, words, most); },
+      function () { answered(ticket, ''); });
   },
 
   treadle_now_text__deps: ['$Treadle'],

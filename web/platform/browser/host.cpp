@@ -207,4 +207,8 @@ EMSCRIPTEN_KEEPALIVE void
 treadle_on_picked(int ticket, const char* name, const char* bytes, int length) {
     browser_ports().picked(ticket, {name, std::string(bytes, static_cast<std::size_t>(length))});
 }
+
+EMSCRIPTEN_KEEPALIVE void treadle_on_cut(int ticket, const char* answer) {
+    browser_ports().was_cut(ticket, answer);
+}
 }

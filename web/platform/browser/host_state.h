@@ -27,6 +27,10 @@ public:
     void print_html(const std::string& title, const std::string& html) override;
     void show_sheet_preview(const std::string& title, const std::string& html) override;
     void hide_sheet_preview() override;
+    int cut(const std::string& list,
+            long long most_work,
+            std::function<void(const std::string&)> answer) override;
+    void stop_cut(int ticket) override;
     std::string now_text() override;
     void announce(const std::string& sentence) override;
     void use_look(const std::string& name) override;
@@ -37,6 +41,7 @@ public:
     void loaded(int ticket, LoadedBytes bytes);
     void stored(int ticket, StoreOutcome outcome);
     void picked(int ticket, PickedFile file);
+    void was_cut(int ticket, const std::string& answer);
 
     FramePacer pacer;
     std::function<void()> schedule; ///< asks the browser for the next animation frame
@@ -46,6 +51,7 @@ private:
     std::map<int, std::function<void(LoadedBytes)>> loads_;
     std::map<int, std::function<void(StoreOutcome)>> stores_;
     std::map<int, std::function<void(PickedFile)>> picks_;
+    std::map<int, std::function<void(const std::string&)>> cuts_;
 };
 
 [[nodiscard]] BrowserPorts& browser_ports();

@@ -43,6 +43,14 @@ void HeadlessPorts::show_sheet_preview(const std::string&, const std::string& ht
     preview = html;
 }
 
+int HeadlessPorts::cut(const std::string& list,
+                       long long most_work,
+                       std::function<void(const std::string&)> answer) {
+    lists.push_back(list);
+    answer(cutter ? cutter(list, most_work) : std::string());
+    return static_cast<int>(lists.size());
+}
+
 void Host::open(const StageSize& size) {
     page_.resize(size);
     settle();

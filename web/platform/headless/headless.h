@@ -28,6 +28,10 @@ public:
     void print_html(const std::string& title, const std::string& html) override;
     void show_sheet_preview(const std::string& title, const std::string& html) override;
     void hide_sheet_preview() override { preview.clear(); }
+    int cut(const std::string& list,
+            long long most_work,
+            std::function<void(const std::string&)> answer) override;
+    void stop_cut(int ticket) override { stopped.push_back(ticket); }
     std::string now_text() override { return "10:41"; }
     void announce(const std::string& sentence) override { announced.push_back(sentence); }
     void use_look(const std::string& name) override { look = name; }
@@ -46,6 +50,10 @@ public:
     std::string look;
     bool awake = false;
     std::string fragment;
+    /// Cuts at once; the one who tests knows how. None: there is no working on lists.
+    std::function<std::string(const std::string& list, long long most_work)> cutter;
+    std::vector<std::string> lists; ///< that were asked for; the ticket is the place, from 1
+    std::vector<int> stopped;
 };
 
 /// Stands for the browser's loop: draws when a frame is wanted, and only then.

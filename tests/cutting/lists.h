@@ -14,6 +14,7 @@
 namespace treadle::test {
 
 using cutting::Bars;
+using cutting::Counts;
 using cutting::CutBars;
 using cutting::CutList;
 using cutting::CutPiece;

@@ -4,6 +4,7 @@
 #include "plan/bend_sweep.h"
 
 #include <algorithm>
+#include <cstring>
 
 namespace treadle::plan {
 
@@ -130,7 +131,48 @@ private:
     std::vector<Reached> cells_;
 };
 
+/// All that the problem says, bit by bit.
+void write_key(const BendProblem& problem, std::string& key) {
+    key.clear();
+    const auto add = [&](double number) {
+        char bytes[sizeof number];
+        std::memcpy(bytes, &number, sizeof number);
+        key.append(bytes, sizeof bytes);
+    };
+    add(problem.thickness.in_base());
+    add(problem.blank_length.in_base());
+    for (const OrderedBend& bend : problem.bends) {
+        const BrakeOutline& tools = bend.tools;
+        for (const Length length : {bend.line,
+                                    bend.allowance,
+                                    bend.half_deduction,
+                                    bend.radius,
+                                    tools.opening,
+                                    tools.die_width,
+                                    tools.die_height,
+                                    tools.punch_width,
+                                    tools.punch_height,
+                                    tools.nose,
+                                    tools.bed_width,
+                                    tools.ram_width,
+                                    tools.open_height,
+                                    tools.least_gauge})
+            add(length.in_base());
+        add(bend.angle.in_radians());
+        add(tools.punch_included.in_radians());
+        key.push_back(bend.up ? 'u' : 'd');
+    }
+}
+
 } // namespace
+
+const BendSequence& BendOrders::of(const BendProblem& problem) {
+    write_key(problem, key_);
+    const auto [found, is_new] = found_.try_emplace(key_);
+    if (is_new)
+        found->second = order_bends(problem);
+    return found->second;
+}
 
 BendSequence order_bends(const BendProblem& problem) {
     TREADLE_EXPECT(problem.bends.size() <= k_most_ordered_bends);

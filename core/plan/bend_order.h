@@ -15,6 +15,7 @@
 
 #include <cstddef>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 namespace treadle::plan {
@@ -82,5 +83,15 @@ struct BendSequence {
 
 /// Exact: the fewest turns over all orders, and either end to the stop. Up to 12 bends.
 [[nodiscard]] BendSequence order_bends(const BendProblem& problem);
+
+/// Searches once for all parts that are bent alike with the same tools.
+class BendOrders {
+public:
+    [[nodiscard]] const BendSequence& of(const BendProblem& problem);
+
+private:
+    std::unordered_map<std::string, BendSequence> found_; ///< by every number of the problem
+    std::string key_;
+};
 
 } // namespace treadle::plan

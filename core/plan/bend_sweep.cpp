@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace treadle::plan {
 
@@ -41,11 +42,23 @@ ConvexOutline punch_outline(const BrakeOutline& tools) {
                                      {-wide, shoulder}});
 }
 
+bool same_tools(const BrakeOutline& a, const BrakeOutline& b) {
+    return a.opening == b.opening && a.die_width == b.die_width && a.die_height == b.die_height &&
+           a.punch_width == b.punch_width && a.punch_height == b.punch_height &&
+           a.punch_included == b.punch_included && a.nose == b.nose && a.bed_width == b.bed_width &&
+           a.ram_width == b.ram_width;
+}
+
+/// The stroke is the same, wherever on the part.
+bool bent_alike(const OrderedBend& a, const OrderedBend& b) {
+    return a.angle == b.angle && a.radius == b.radius && a.allowance == b.allowance &&
+           same_tools(a.tools, b.tools);
+}
+
 } // namespace
 
 BendSweep::BendSweep(const BendProblem& problem) : problem_(problem) {
     const std::size_t count = problem.bends.size();
-    tools_.resize(count);
     for (std::size_t i = 0; i < count; ++i) {
         set_up(i);
         forward_.emplace_back(std::size_t{1} << (count - 1 - i));
@@ -55,8 +68,30 @@ BendSweep::BendSweep(const BendProblem& problem) : problem_(problem) {
 
 void BendSweep::set_up(std::size_t index) {
     const OrderedBend& bend = problem_.bends[index];
+    always_.push_back(always_hit(index));
+    for (std::size_t before = 0; before < index; ++before)
+        if (bent_alike(bend, problem_.bends[before])) {
+            place_.push_back(place_[before]);
+            return;
+        }
+    place_.push_back(tools_.size());
+    tools_.push_back(tools_of(bend));
+}
+
+std::optional<BendBlock> BendSweep::always_hit(std::size_t index) const {
+    const OrderedBend& bend = problem_.bends[index];
     const BrakeOutline& outline = bend.tools;
-    Tools& tools = tools_[index];
+    const int number = static_cast<int>(index);
+    if (outline.open_height < outline.die_height + outline.punch_height + problem_.thickness)
+        return BendBlock{number, -1, BendObstacle::open_height};
+    if (degrees(180.0) - bend.angle + k_slack < outline.punch_included)
+        return BendBlock{number, number + 1, BendObstacle::punch};
+    return std::nullopt;
+}
+
+BendSweep::Tools BendSweep::tools_of(const OrderedBend& bend) const {
+    const BrakeOutline& outline = bend.tools;
+    Tools tools;
     const double t = to_millimetres(problem_.thickness);
     const double r = to_millimetres(bend.radius);
     const double half_opening = to_millimetres(outline.opening) / 2.0;
@@ -88,16 +123,12 @@ void BendSweep::set_up(std::size_t index) {
     }
     const double steep = 1.0 / (tools.poses.back().cosine * tools.poses.back().cosine);
     tools.drift_mm = (half_opening + r + t) * steep + to_millimetres(bend.allowance) / angle;
-    const int number = static_cast<int>(index);
-    if (outline.open_height < outline.die_height + outline.punch_height + problem_.thickness)
-        tools.always = BendBlock{number, -1, BendObstacle::open_height};
-    else if (degrees(180.0) - bend.angle + k_slack < outline.punch_included)
-        tools.always = BendBlock{number, number + 1, BendObstacle::punch};
+    return tools;
 }
 
 const std::optional<BendBlock>& BendSweep::hit(std::size_t bend, MadeBends made) {
-    if (tools_[bend].always)
-        return tools_[bend].always;
+    if (always_[bend])
+        return always_[bend];
     const std::optional<BendBlock>& forward = flank(bend, made, true);
     return forward ? forward : flank(bend, made, false);
 }
@@ -108,14 +139,14 @@ const std::optional<BendBlock>& BendSweep::flank(std::size_t bend, MadeBends mad
     Found& found = forward ? forward_[bend][key] : backward_[bend][key];
     if (found.known)
         return found.block;
-    std::vector<std::size_t> outwards;
+    outwards_.clear();
     const std::size_t there = forward ? problem_.bends.size() - 1 - bend : bend;
     for (std::size_t i = 1; i <= there; ++i) {
         const std::size_t other = forward ? bend + i : bend - i;
         if ((made >> other & 1U) != 0)
-            outwards.push_back(other);
+            outwards_.push_back(other);
     }
-    found.block = sweep(bend, outwards, forward);
+    found.block = sweep(bend, outwards_, forward);
     found.known = true;
     return found.block;
 }
@@ -143,7 +174,7 @@ BendSweep::sweep(std::size_t index, const std::vector<std::size_t>& outwards, bo
     const int last = forward ? static_cast<int>(problem_.bends.size()) : 0;
     for (std::size_t i = 0; i < strip_.lines.size(); ++i) {
         const auto passed = static_cast<std::size_t>(strip_.folds[i]);
-        const auto obstacle = sweep_line(tools_[index], strip_.lines[i], passed == 0);
+        const auto obstacle = sweep_line(tools_[place_[index]], strip_.lines[i], passed == 0);
         if (!obstacle)
             continue;
         int leg = last; // the outermost one of a run that is still flat
@@ -160,10 +191,12 @@ BendSweep::sweep_line(const Tools& tools, const ProfileLine& line, bool in_run) 
         to_millimetres(problem_.thickness) / 2.0 + to_millimetres(k_bend_clearance) - k_slack_mm;
     const double most_shift = std::max(0.0, tools.poses.back().shift_mm);
     const auto reach = [&](ProfilePoint p) {
-        return std::hypot(std::abs(p.x_mm) + most_shift, p.y_mm);
+        const double x = std::abs(p.x_mm) + most_shift;
+        return std::sqrt(x * x + p.y_mm * p.y_mm);
     };
     const double per_step = (std::max(reach(line.from), reach(line.to)) / 2.0 + tools.drift_mm) *
                             tools.radians_per_step;
+    const double steps_per_mm = 1.0 / per_step;
     for (std::size_t i = 0; i < tools.poses.size();) {
         const Pose& pose = tools.poses[i];
         const auto place = [&](ProfilePoint p) -> ProfilePoint {
@@ -194,7 +227,8 @@ BendSweep::sweep_line(const Tools& tools, const ProfileLine& line, bool in_run) 
                 return BendObstacle::bed;
         }
         // No point crosses the gap that is left in fewer steps than these.
-        i += std::max<std::size_t>(1, static_cast<std::size_t>((least - limit) / per_step));
+        const auto clear_steps = static_cast<std::int64_t>((least - limit) * steps_per_mm);
+        i += static_cast<std::size_t>(std::max<std::int64_t>(1, clear_steps));
     }
     return std::nullopt;
 }

@@ -50,8 +50,7 @@ private:
         geometry::ConvexOutline bed;
         std::vector<Pose> poses;
         double radians_per_step = 0.0;
-        double drift_mm = 0.0;           ///< most that a flank and the punch move apart per radian
-        std::optional<BendBlock> always; ///< in the way whatever is made
+        double drift_mm = 0.0; ///< most that a flank and the punch move apart per radian
     };
     struct Found {
         bool known = false;
@@ -59,6 +58,9 @@ private:
     };
 
     void set_up(std::size_t bend);
+    [[nodiscard]] Tools tools_of(const OrderedBend& bend) const;
+    /// In the way whatever is made.
+    [[nodiscard]] std::optional<BendBlock> always_hit(std::size_t bend) const;
     [[nodiscard]] const std::optional<BendBlock>&
     flank(std::size_t bend, MadeBends made, bool forward);
     [[nodiscard]] std::optional<BendBlock>
@@ -67,7 +69,10 @@ private:
     sweep_line(const Tools& tools, const geometry::ProfileLine& line, bool in_run) const;
 
     const BendProblem& problem_;
-    std::vector<Tools> tools_;
+    std::vector<Tools> tools_;                     ///< of the bends that differ
+    std::vector<std::size_t> place_;               ///< of each bend's tools in these
+    std::vector<std::optional<BendBlock>> always_; ///< by bend
+    std::vector<std::size_t> outwards_;
     std::vector<std::vector<Found>> forward_; ///< by bend and the bends made after it
     std::vector<std::vector<Found>> backward_;
     geometry::FoldedStrip strip_;

@@ -8,20 +8,27 @@ namespace {
 
 using equipment::Shop;
 
-std::string crib_path(const char* list, int index, const char* datum) {
-    return std::string("crib.") + list + "[" + std::to_string(index) + "]." + datum;
-}
+/// Where a size of the crib stands. Put into words only when it is missing.
+struct CribPath {
+    const char* list;
+    int index;
+    const char* datum;
+
+    explicit operator std::string() const {
+        return std::string("crib.") + list + "[" + std::to_string(index) + "]." + datum;
+    }
+};
 
 /// Takes over what is known, keeps the path of the first size that is not.
 struct Known {
     std::string missing;
 
-    template <class Value>
-    void take(const std::optional<Value>& from, Value& to, const std::string& path) {
+    template <class Value, class Path>
+    void take(const std::optional<Value>& from, Value& to, const Path& path) {
         if (from)
             to = *from;
         else if (missing.empty())
-            missing = path;
+            missing = std::string(path);
     }
 };
 
@@ -37,9 +44,9 @@ BrakeOutline outline_of(const Shop& shop, const Tooling& tools, Known& known) {
     const auto& vee = shop.crib.vees[static_cast<std::size_t>(tools.vee)];
     const auto& punch = shop.crib.brake_punches[static_cast<std::size_t>(tools.brake_punch)];
     const auto& brake = shop.machine.attachments[static_cast<std::size_t>(tools.attachment)];
-    const auto of_vee = [&](const char* datum) { return crib_path("vees", tools.vee, datum); };
+    const auto of_vee = [&](const char* datum) { return CribPath{"vees", tools.vee, datum}; };
     const auto of_punch = [&](const char* datum) {
-        return crib_path("brake_punches", tools.brake_punch, datum);
+        return CribPath{"brake_punches", tools.brake_punch, datum};
     };
     const auto of_brake = [&](const char* datum) {
         return attachment_path(tools.attachment, datum);
@@ -85,7 +92,7 @@ std::string block_words(const BendBlock& block) {
 
 } // namespace
 
-void check_bend_order(const Question& question, PartPlan& plan) {
+void check_bend_order(const Question& question, BendOrders& orders, PartPlan& plan) {
     BendProblem problem;
     problem.thickness = question.metal.thickness;
     problem.blank_length = plan.blank_length;
@@ -120,7 +127,7 @@ void check_bend_order(const Question& question, PartPlan& plan) {
         plan.bends->missing = known.missing;
         return;
     }
-    *plan.bends = order_bends(problem);
+    *plan.bends = orders.of(problem);
     for (BendStep& step : plan.bends->steps)
         step.bend = operations[static_cast<std::size_t>(step.bend)];
     for (BendBlock& block : plan.bends->blocked) {

@@ -47,7 +47,7 @@ void check_layout(const Question& question, PartPlan& plan);
 void check_handling(const Question& question, PartPlan& plan);
 
 /// The order of the part's bends; a check beside each bend that no order can make.
-void check_bend_order(const Question& question, PartPlan& plan);
+void check_bend_order(const Question& question, BendOrders& orders, PartPlan& plan);
 
 /// Stages and set-ups of the part's own work, once its verdict stands.
 void list_work(PartPlan& plan);

@@ -114,6 +114,52 @@ std::vector<Need> shopping_list(const std::vector<std::shared_ptr<const PartPlan
     return list;
 }
 
+PartPlan planned(const job::PartRef& part,
+                 const job::Job& job,
+                 const equipment::Shop& shop,
+                 const job::Catalog& catalog,
+                 BendOrders& orders) {
+    PartPlan plan;
+    plan.part = part;
+    const auto metal = metal_of(*part, job, catalog);
+    if (!metal) {
+        plan.problem = metal.refusal();
+        plan.outcome = Outcome::cannot_be_said;
+        plan.operations.resize(part->operations.size());
+        for (OperationPlan& operation : plan.operations) {
+            operation.checks.push_back(missing_check(Rule::grade, plan.problem->field));
+            operation.checks.back().said = plan.problem->reason;
+            decide(operation, 0.0);
+        }
+        return plan;
+    }
+    const Question question{*part, shop, *metal};
+    plan.operations.reserve(part->operations.size());
+    std::size_t bends = 0;
+    for (const job::Operation& operation : part->operations) {
+        plan.operations.push_back(plan_operation(question, operation, bends));
+        if (!std::holds_alternative<job::Bend>(operation))
+            continue;
+        ++bends;
+        OperationPlan& bend = plan.operations.back();
+        if (bend.trial == k_none) { // also where no tools were found for it
+            const BlankChoice house = house_choice(shop.rules);
+            bend.blank_rule = house.rule;
+            bend.blank_source = house.source;
+        }
+    }
+    lay_out_blank(question, job.style, plan);
+    if (!plan.problem) {
+        check_layout(question, plan);
+        check_bend_order(question, orders, plan);
+    }
+    check_handling(question, plan);
+    plan.batch = batch_of(shop.rules, plan.mass_each);
+    sum_up(plan, shop.rules.least_margin);
+    list_work(plan);
+    return plan;
+}
+
 Plan put_together(std::vector<std::shared_ptr<const PartPlan>> parts, const equipment::Shop& shop) {
     Plan plan;
     plan.parts = std::move(parts);
@@ -168,45 +214,8 @@ PartPlan plan_part(const job::PartRef& part,
                    const job::Job& job,
                    const equipment::Shop& shop,
                    const job::Catalog& catalog) {
-    PartPlan plan;
-    plan.part = part;
-    const auto metal = metal_of(*part, job, catalog);
-    if (!metal) {
-        plan.problem = metal.refusal();
-        plan.outcome = Outcome::cannot_be_said;
-        plan.operations.resize(part->operations.size());
-        for (OperationPlan& operation : plan.operations) {
-            operation.checks.push_back(missing_check(Rule::grade, plan.problem->field));
-            operation.checks.back().said = plan.problem->reason;
-            decide(operation, 0.0);
-        }
-        return plan;
-    }
-    const Question question{*part, shop, *metal};
-    plan.operations.reserve(part->operations.size());
-    std::size_t bends = 0;
-    for (const job::Operation& operation : part->operations) {
-        plan.operations.push_back(plan_operation(question, operation, bends));
-        if (!std::holds_alternative<job::Bend>(operation))
-            continue;
-        ++bends;
-        OperationPlan& bend = plan.operations.back();
-        if (bend.trial == k_none) { // also where no tools were found for it
-            const BlankChoice house = house_choice(shop.rules);
-            bend.blank_rule = house.rule;
-            bend.blank_source = house.source;
-        }
-    }
-    lay_out_blank(question, job.style, plan);
-    if (!plan.problem) {
-        check_layout(question, plan);
-        check_bend_order(question, plan);
-    }
-    check_handling(question, plan);
-    plan.batch = batch_of(shop.rules, plan.mass_each);
-    sum_up(plan, shop.rules.least_margin);
-    list_work(plan);
-    return plan;
+    BendOrders orders;
+    return planned(part, job, shop, catalog, orders);
 }
 
 Plan make_plan(const job::Job& job, const equipment::Shop& shop, const job::Catalog& catalog) {
@@ -231,12 +240,13 @@ Plan replan(const Plan& before,
     };
     std::vector<std::shared_ptr<const PartPlan>> parts;
     parts.reserve(job.parts.size());
+    BendOrders orders;
     for (std::size_t i = 0; i < job.parts.size(); ++i) {
         const job::PartRef& part = job.parts[i];
         const std::size_t place = place_of(part, i);
         parts.push_back(place < before.parts.size() ? before.parts[place]
-                                                    : std::make_shared<const PartPlan>(
-                                                          plan_part(part, job, shop, catalog)));
+                                                    : std::make_shared<const PartPlan>(planned(
+                                                          part, job, shop, catalog, orders)));
     }
     return put_together(std::move(parts), shop);
 }

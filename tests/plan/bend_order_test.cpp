@@ -136,6 +136,20 @@ TEST_CASE("a long hanging leg meets the bed only where the bed reaches") {
     CHECK(plan::order_bends(bend_problem({90, 35, 90}, z, narrow)).steps.size() == 2);
 }
 
+TEST_CASE("parts of one plan that differ in one number are searched each on its own") {
+    const std::vector<TurnedBend> z{{90, true}, {90, false}};
+    auto narrow = brake_outline();
+    narrow.bed_width = millimetres(40.0);
+    plan::BendOrders orders;
+    for (int round = 0; round < 2; ++round) { // found, then remembered
+        CHECK(orders.of(bend_problem({90, 35, 90}, z)).steps.empty());
+        CHECK(orders.of(bend_problem({90, 35, 90}, z, narrow)).steps.size() == 2);
+        CHECK(orders.of(bend_problem({40, 70, 40}, z)).turns == 1);
+        CHECK(orders.of(bend_problem({40, 120, 40}, {{}, {}})).turns == 0);
+        CHECK(orders.of(bend_problem({40, 15, 40}, z)).blocked.size() == 1);
+    }
+}
+
 TEST_CASE("a hat finds an order") {
     const auto problem =
         bend_problem({40, 50, 120, 50, 40}, {{90, true}, {90, false}, {90, false}, {90, true}});

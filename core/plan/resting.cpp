@@ -1,6 +1,7 @@
 // Where the metal lies during a stroke: what the shear can still hold, and what tips.
 
 #include "plan/part_checks.h"
+#include "plan/stock_list.h"
 
 #include <cmath>
 
@@ -9,13 +10,6 @@ namespace treadle::plan {
 namespace {
 
 constexpr Length k_same_size = quantity::millimetres(0.005);
-
-bool same_length(Length a, Length b) { return a - b <= k_same_size && b - a <= k_same_size; }
-bool same_section(const Section& a, const Section& b) {
-    return a.shape == b.shape && same_length(a.width, b.width) && same_length(a.height, b.height) &&
-           same_length(a.thickness, b.thickness) &&
-           same_length(a.flange_thickness, b.flange_thickness);
-}
 
 /// A bent part is cut as its blank, which is shorter than its legs together.
 void hold_blank(OperationPlan& cut, Length least, Length blank) {

@@ -63,6 +63,7 @@ struct StockGroup {
     Length least_end;                ///< shorter ends cannot be held for the last cut
     Length trim;                     ///< off each end
     Length shared_mitre;             ///< what a bar takes once where mitres are shared; else zero
+    bool turned = false;             ///< every other piece with a shared mitre is turned over
     std::optional<Length> keep_drop; ///< left-overs from here on are kept
     std::optional<quantity::MassPerLength> weight;
     /// Why nothing is planned: a datum that is missing, no bar, a piece longer than every bar.

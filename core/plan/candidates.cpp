@@ -97,6 +97,14 @@ Check warning_check(Rule rule, std::string said) {
     return check;
 }
 
+void warn_if_under(OperationPlan& plan, Rule rule, Length needed, Length there) {
+    Check check = size_check(rule, needed, there);
+    if (check.outcome == Outcome::fits)
+        return;
+    check.warning = true;
+    plan.checks.push_back(std::move(check));
+}
+
 Check size_check_or_missing(Rule rule,
                             Length demand,
                             const std::optional<Length>& offer,

@@ -76,8 +76,7 @@ private:
         answer.opening = operation.tools.opening;
         for (const Check& check : operation.checks)
             answer.too_thin =
-                answer.too_thin || (!check.warning && check.rule == Rule::thin_stock &&
-                                    check.outcome == Outcome::does_not_fit);
+                answer.too_thin || (check.rule == Rule::thin_stock && check.said.empty());
         if (operation.deciding == k_none)
             return answer;
         const Check& check = operation.checks[static_cast<std::size_t>(operation.deciding)];

@@ -127,9 +127,11 @@ void check_mitre(OperationPlan& plan, const Station& station, int index, Angle m
 
 constexpr Length k_thin = inches(1.0 / 16.0); // common practice, no source
 
+/// A warning: a verdict that turned from no to yes with thicker metal could not be trusted to say
+/// no to the next thicker one.
 void check_gap(OperationPlan& plan, const Station& station, Length thickness) {
     if (station.least_thickness)
-        plan.checks.push_back(size_check(Rule::thin_stock, *station.least_thickness, thickness));
+        warn_if_under(plan, Rule::thin_stock, *station.least_thickness, thickness);
     else if (thickness < k_thin)
         plan.checks.push_back(
             warning_check(Rule::thin_stock,

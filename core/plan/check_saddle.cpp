@@ -30,7 +30,7 @@ constexpr double k_most_diameter_by_wall = 20.0;
 void check_collapse(OperationPlan& plan, const Question& question, const SaddleDie& die) {
     const Length wall = question.part.section.thickness;
     if (die.least_wall)
-        plan.checks.push_back(size_check(Rule::tube_wall, *die.least_wall, wall));
+        warn_if_under(plan, Rule::tube_wall, *die.least_wall, wall);
     if (question.part.section.width > wall * k_most_diameter_by_wall)
         plan.checks.push_back(
             warning_check(Rule::tube_wall,

@@ -67,6 +67,8 @@ void put_in_order(Plan& plan);
 [[nodiscard]] Check refused_check(Rule rule, std::string said);
 /// Said beside the verdict, decides nothing.
 [[nodiscard]] Check warning_check(Rule rule, std::string said);
+/// Warns when there is less than what is needed.
+void warn_if_under(OperationPlan& plan, Rule rule, Length needed, Length there);
 /// Where a datum of the machine stands. Put into words only when it is missing: most are there.
 struct DatumPath {
     const char* list; ///< of the machine
@@ -99,9 +101,8 @@ void decide(OperationPlan& plan, double least_margin);
 /// True when `a` is the better place: better outcome, then more to spare.
 [[nodiscard]] bool better(const OperationPlan& a, const OperationPlan& b);
 /// Nothing of the kind can be mounted: says so, or which attachment does not say where it fits.
-[[nodiscard]] OperationPlan not_mounted(const equipment::Machine& machine,
-                                        equipment::AttachmentKind kind,
-                                        std::string said);
+[[nodiscard]] OperationPlan
+not_mounted(const equipment::Machine& machine, equipment::AttachmentKind kind, std::string said);
 /// Metal and fillet of the leg or flange that stands up at a face's datum edge, from that edge;
 /// zero when nothing stands there (standing_leg.cpp).
 [[nodiscard]] Length standing_metal(const Section& section, section::Face face);

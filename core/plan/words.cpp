@@ -205,9 +205,10 @@ std::string sentence(const Check& check, PrintStyle style) {
         return "The hold-down grips from " + demand + " on, the piece is " + offer + ".";
     case Rule::thin_stock:
         return "The shear cuts from " + demand + " on; " + offer +
-               " folds into the gap between its blades.";
+               " folds into the gap between its blades: use a hand shear.";
     case Rule::tube_wall:
-        return "This die holds walls from " + demand + " on; one of " + offer + " collapses.";
+        return "This die holds walls from " + demand + " on; one of " + offer +
+               " collapses: plug the pipe with a close mandrel, or use a hole saw.";
     case Rule::flange_clearance:
         return "The tool needs " + demand + " to the edge where the other leg stands; there is " +
                offer + ".";

@@ -64,12 +64,6 @@ PartPlan bar_of(double diameter) {
     return cut(bench, part);
 }
 
-PartPlan thin(double thickness) {
-    Bench bench;
-    bench.shop.machine.stations[k_flat].least_thickness = inches(0.06);
-    return cut(bench, flat_bar(thickness, 4.0, 20.0));
-}
-
 /// The blank of a bent part is what the shear holds, not its legs together.
 PartPlan short_blank(double longer_than_least) {
     Bench bench;
@@ -123,7 +117,6 @@ std::vector<Limit> cut_limits() {
          1.999,
          [](double l) { return cut(Bench{}, flat_bar(0.25, 2.0, l)); }},
         {Rule::least_piece, "bent part", 0.0, -0.001, short_blank},
-        {Rule::thin_stock, "shear from 0.06 in", 0.06, 0.0599, thin},
     };
 }
 

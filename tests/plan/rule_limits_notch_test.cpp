@@ -45,10 +45,8 @@ PartPlan end_coped(double from_heel) {
     return with(bench, angle_bar(), {notch});
 }
 
-PartPlan saddled(double run, double wall, double least_wall) {
-    Bench bench;
-    if (least_wall > 0.0)
-        bench.shop.crib.saddle_dies[0].least_wall = inches(least_wall);
+PartPlan saddled(double run, double wall) {
+    const Bench bench;
     job::Saddle saddle;
     saddle.run_diameter = inches(run);
     return with(bench, pipe_bar(wall), {saddle});
@@ -86,18 +84,13 @@ std::vector<Limit> notch_limits() {
          "die of the run",
          1.9196,
          1.9198,
-         [](double run) { return saddled(run, 0.14, 0.0); },
+         [](double run) { return saddled(run, 0.14); },
          Outcome::cannot_be_said},
-        {Rule::tube_wall,
-         "die from a least wall",
-         0.14,
-         0.1401,
-         [](double least) { return saddled(1.9, 0.14, least); }},
         {Rule::thickness_limit,
          "die to 1/4 in",
          0.25,
          0.2501,
-         [](double wall) { return saddled(1.9, wall, 0.0); }},
+         [](double wall) { return saddled(1.9, wall); }},
     };
 }
 

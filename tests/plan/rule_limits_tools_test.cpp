@@ -110,6 +110,22 @@ PartPlan measured(double deduction) {
     return with(bench, two_legs(4.0, 4.0), {right_angle()});
 }
 
+PartPlan least_wall(double least) {
+    Bench bench;
+    bench.shop.crib.saddle_dies[0].least_wall = inches(least);
+    job::Saddle saddle;
+    saddle.run_diameter = inches(1.9);
+    return with(bench, pipe_bar(0.14), {saddle});
+}
+
+PartPlan thin_for_shear(double thickness) {
+    Bench bench;
+    for (equipment::Station& station : bench.shop.machine.stations)
+        if (station.kind == equipment::StationKind::flat_shear)
+            station.least_thickness = inches(0.06);
+    return with(bench, flat_bar(thickness, 4.0, 20.0), {job::Cut{}});
+}
+
 } // namespace
 
 std::vector<WarningLimit> tool_warnings() {
@@ -143,7 +159,9 @@ std::vector<WarningLimit> tool_warnings() {
         {Rule::snap_through, "80 % of the force", 51.06, 51.04, hard_metal},
         {Rule::notch_overlap, "a sixteenth between bites", 0.0625, 0.0624, bites},
         {Rule::tube_wall, "a twentieth of the diameter", 0.083, 0.0829, thin_pipe},
+        {Rule::tube_wall, "die from a least wall", 0.14, 0.1401, least_wall},
         {Rule::thin_stock, "nothing said of the gap", 0.0625, 0.0624, thin_sheet},
+        {Rule::thin_stock, "shear from 0.06 in", 0.06, 0.0599, thin_for_shear},
         {Rule::opening, "fourteen thicknesses", 3.5, 3.5001, wide_vee},
         {Rule::wanted_radius, "a tenth of the radius", 0.533, 0.534, asked_radius},
         {Rule::trial_strip, "least K that is sound", 0.6078, 0.6079, measured},

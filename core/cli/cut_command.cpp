@@ -38,11 +38,10 @@ Result<Asked> asked_in(const std::vector<std::string>& words) {
     for (std::size_t i = 1; i < words.size(); ++i) {
         const bool more = i + 1 < words.size();
         if (words[i] == "--work" && more) {
-            const std::string& number = words[++i];
-            const char* last = number.data() + number.size();
-            const auto [end, fault] = std::from_chars(number.data(), last, asked.work);
-            if (fault != std::errc{} || end != last || asked.work <= 0)
+            const auto work = work_in(words[++i]);
+            if (!work)
                 return Refusal{"work", "The work is a whole number above zero.", k_example};
+            asked.work = *work;
         } else if (words[i] == "--plans" && more && asked.plans.empty()) {
             asked.plans = words[++i];
         } else if (words[i].rfind("--", 0) != 0 && asked.file.empty()) {
@@ -120,6 +119,15 @@ void write_certificate(base::JsonWriter& json, const Search& search) {
 
 } // namespace
 
+std::optional<long long> work_in(const std::string& word) {
+    long long work = 0;
+    const char* last = word.data() + word.size();
+    const auto [end, fault] = std::from_chars(word.data(), last, work);
+    if (fault != std::errc{} || end != last || work <= 0)
+        return std::nullopt;
+    return work;
+}
+
 int cut_command(const std::vector<std::string>& words) {
     const auto asked = asked_in(words);
     if (!asked.ok())
@@ -142,16 +150,20 @@ int cut_command(const std::vector<std::string>& words) {
     }
     base::JsonWriter json;
     json.begin_object();
+    std::string lines; // held back while the plans may still be refused their place
     for (std::size_t i = 0; i < lists.size(); ++i) {
         const auto start = std::chrono::steady_clock::now();
         Search search(std::move(lists[i]));
         search.run(asked->work);
         const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
         const archive::NamedCutProblem& named = (*problems)[i];
-        if (!say(line_of(named.name, search, took.count())))
-            return k_not_said;
-        if (asked->plans.empty())
+        const std::string line = line_of(named.name, search, took.count());
+        if (asked->plans.empty()) {
+            if (!say(line))
+                return k_not_said;
             continue;
+        }
+        lines += line;
         json.key(named.name).begin_object();
         write_bars(json, search, named.problem);
         write_certificate(json, search);
@@ -161,7 +173,7 @@ int cut_command(const std::vector<std::string>& words) {
     if (!asked->plans.empty())
         if (const auto fault = write_bytes(asked->plans, json.take() + "\n", asked->file))
             return refused(*fault);
-    return k_answered;
+    return say(lines) ? k_answered : k_not_said;
 }
 
 } // namespace treadle::cli

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace treadle::cutting {
 
@@ -16,6 +17,7 @@ constexpr std::size_t k_most_candidates = 20'000;
 constexpr std::size_t k_most_looked_at = 400'000;
 constexpr long long k_endgame_work = 300'000'000;
 constexpr int k_most_dives = 100'000;
+constexpr long long k_most_placed = 5'000;
 
 /// Work of looking over the list once.
 long long look(const CutList& list) {
@@ -96,13 +98,18 @@ void Search::quick() {
     const Node start = root();
     if (const auto bars = first_fit(list_, start.rest))
         offer(*bars);
-    if (const auto bars = best_fit(list_, start.rest))
-        offer(*bars);
     other_work_ += look(list_) * 8;
     Certificate lengths;
     lengths.prices.assign(list_.length.begin(), list_.length.end());
     lengths.per_cost = list_.longest_fill();
     take_certificate(lengths);
+    const long long pieces =
+        std::accumulate(list_.demand.begin(), list_.demand.end(), 0LL); // each is placed by itself
+    if (!proven() && pieces <= k_most_placed) {
+        other_work_ += pieces * static_cast<long long>(list_.size());
+        if (const auto bars = best_fit(list_, start.rest))
+            offer(*bars);
+    }
     if (!proven())
         relaxation_.start(best_);
 }

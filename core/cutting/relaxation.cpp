@@ -10,8 +10,9 @@ namespace {
 constexpr double k_smoothing = 0.6; // share of the best bound's prices
 constexpr int k_pivots_a_round = 6; // then price again: new columns are worth more than old ones
 constexpr double k_helps = 1e-7;
-constexpr double k_rounding = 1e-6; // of a cost: less above a whole one is none
-constexpr double k_no_end = 1e7;    // bars, where there is no limit
+constexpr double k_rounding = 1e-6;    // of a cost: less above a whole one is none
+constexpr double k_no_end = 1e7;       // bars, where there is no limit
+constexpr double k_little_more = 1e-5; // pieces; uneven, so that no two patterns tie
 constexpr double k_headroom = 0.98;
 
 } // namespace
@@ -29,8 +30,11 @@ Relaxation::Relaxation(const CutList& list)
       stock_left_(list.whole_stock()),
       prices_(list.size()) {}
 
-std::vector<double> Relaxation::right_side() const {
+std::vector<double> Relaxation::right_side(Prices prices) const {
     std::vector<double> side(demand_.begin(), demand_.end());
+    if (prices == Prices::decided)
+        for (std::size_t i = 0; i < side.size(); ++i)
+            side[i] += k_little_more * (1.0 + static_cast<double>(i * 7919 % 101) / 273.0);
     for (std::size_t k = 0; k < list_.stock.size(); ++k)
         side.push_back(list_.stock[k].limited() ? stock_left_[k] : k_no_end);
     return side;
@@ -55,7 +59,7 @@ void Relaxation::start(const Bars& bars) {
         master_.add(0.0, {{i, -1.0}, {i + 1, 1.0}}); // a longer piece for a shorter one
     master_.add(0.0, {{pieces - 1, -1.0}});          // one piece too many
     first_pattern_ = static_cast<int>(master_.columns());
-    master_.start(right_side());
+    master_.start(right_side(Prices::any));
     for (const CutBars& bar : bars)
         add(bar.pattern);
     master_.improve(static_cast<int>(4 * master_.rows()));
@@ -65,12 +69,12 @@ void Relaxation::start(const Bars& bars) {
         center_.push_back(dearest * length / longest);
 }
 
-bool Relaxation::set(const Counts& demand, const std::vector<int>& stock_left) {
+bool Relaxation::set(const Counts& demand, const std::vector<int>& stock_left, Prices prices) {
     demand_ = demand;
     stock_left_ = stock_left;
     best_bound_ = 0.0;
     center_.clear();
-    if (!master_.demand(right_side()))
+    if (!master_.demand(right_side(prices)))
         return false;
     master_.improve(static_cast<int>(4 * master_.rows()));
     return true;

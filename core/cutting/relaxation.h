@@ -27,9 +27,13 @@ public:
 
     /// Begins with the patterns of a plan.
     void start(const Bars& bars);
+    /// Of many equally good prices: any, or those that a very little more of every piece decides,
+    /// which leaves fewer pieces without a price.
+    enum class Prices { any, decided };
     /// What is still to be made of what is left; the columns made so far stay. False when the
     /// columns there are cannot do it.
-    [[nodiscard]] bool set(const Counts& demand, const std::vector<int>& stock_left);
+    [[nodiscard]] bool
+    set(const Counts& demand, const std::vector<int>& stock_left, Prices prices = Prices::any);
     enum class Stop { when_rounding_is_clear, when_best };
     /// One round of pricing. True when done: nothing helps, or the cost rounded up is known.
     bool round(Stop stop);
@@ -53,7 +57,7 @@ public:
     [[nodiscard]] long long work() const { return knapsack_.work() + master_.work(); }
 
 private:
-    [[nodiscard]] std::vector<double> right_side() const;
+    [[nodiscard]] std::vector<double> right_side(Prices prices) const;
     void whole_prices(const std::vector<double>& prices);
     void take_bound(const std::vector<double>& prices);
     [[nodiscard]] bool add_columns();

@@ -204,7 +204,8 @@ void Search::dive() {
 void Search::prices() {
     if (!node_is_set_) {
         const Node start = root();
-        if (!relaxation_.set(start.rest.demand, start.rest.stock_left)) {
+        if (!relaxation_.set(
+                start.rest.demand, start.rest.stock_left, Relaxation::Prices::decided)) {
             endgame_of_ = cost_;
             phase_ = Phase::dive;
             return;

@@ -51,7 +51,8 @@ bool can_be_cut(const CutProblem& problem,
            left - n * problem.kerf >= problem.least_end;
 }
 
-/// The whole-number programme: x_k_n bars of kind k with the n-th content.
+/// The whole-number programme: x_k_n bars of kind k with the n-th content. Empty when no content
+/// of any bar holds some piece.
 std::string programme(const CutProblem& problem) {
     std::ostringstream cost;
     std::vector<std::ostringstream> made(problem.pieces.size());
@@ -84,6 +85,9 @@ std::string programme(const CutProblem& problem) {
         };
         walk(walk, 0, 0, 0);
     }
+    for (const std::ostringstream& piece : made)
+        if (piece.str().empty())
+            return "";
     std::ostringstream lp;
     lp << "Minimize\n cost:" << cost.str() << "\nSubject To\n";
     for (std::size_t p = 0; p < problem.pieces.size(); ++p)
@@ -97,6 +101,8 @@ std::string programme(const CutProblem& problem) {
 
 /// The solver's least cost; -1 when there is no plan.
 long long solved(const std::string& text) {
+    if (text.empty())
+        return -1;
     const std::string folder = TREADLE_WORK_DIR;
     const std::string problem = folder + "/cutting.lp";
     const std::string answer = folder + "/cutting.txt";

@@ -69,12 +69,12 @@ std::string programme(const CutProblem& problem) {
                 if (n == 0 || !can_be_cut(problem, stock, metal, n))
                     return;
                 const std::string name = "x" + std::to_string(k) + "_" + std::to_string(next++);
-                cost << " + " << stock.cost << " " << name;
-                used[k] << " + " << name;
+                cost << " + " << stock.cost << " " << name << "\n"; // cbc reads no long lines
+                used[k] << " + " << name << "\n";
                 names << " " << name << "\n";
                 for (std::size_t p = 0; p < counts.size(); ++p)
                     if (counts[p] > 0)
-                        made[p] << " + " << counts[p] << " " << name;
+                        made[p] << " + " << counts[p] << " " << name << "\n";
                 return;
             }
             for (std::int64_t c = 0; c <= problem.pieces[i].count; ++c) {

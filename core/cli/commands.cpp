@@ -9,7 +9,9 @@
 #include "cli/files.h"
 #include "cli/machine_json.h"
 #include "plan/plan.h"
+#include "plan/stock_plan.h"
 #include "quantity/working_text.h"
+#include "sheet/stock_sheet.h"
 #include "sheet/worksheet.h"
 
 #include "assets/embedded.h"
@@ -43,6 +45,7 @@ constexpr const char* k_help =
   treadle cut FILE [--work N] [--plans OUT.json]
                                            fewest bars for lists of pieces: a line a list,
                                            NAME BARS BOUND proven|open WORK SECONDS
+  treadle stock FILE.json [--work N]       bars to cut, to pull and to buy, as JSON
   treadle calc NAME 'JSON'                 one formula: inputs are text with units
   treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
   treadle calc NAME 'JSON' --words inch    the working in words, inch or metric
@@ -212,6 +215,34 @@ int sheet_command(const Words& words) {
     return k_answered;
 }
 
+int stock_command(const Words& words) {
+    const char* example = "treadle stock FILE.json [--work N]";
+    std::string path;
+    long long work = plan::k_sheet_work;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i] == "--work" && i + 1 < words.size()) {
+            const auto asked = work_in(words[++i]);
+            if (!asked)
+                return refused({"work", "The work is a whole number above zero.", example});
+            work = *asked;
+        } else if (path.empty() && words[i].rfind("--", 0) != 0) {
+            path = words[i];
+        } else {
+            return refused({"command", "This word is not known here.", words[i]});
+        }
+    }
+    if (path.empty())
+        return refused({"file", "One job file is needed.", example});
+    const auto opened = open(path);
+    if (!opened.ok())
+        return refused(opened.refusal());
+    const auto& [job, shop] = opened->file;
+    const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
+    const auto groups = plan::stock_groups(plan, job, shop, opened->catalog);
+    const plan::StockPlan stock = plan::stock_plan(groups, plan::stock_answers(groups, work));
+    return answered(sheet::stock_json(groups, stock, plan, job));
+}
+
 /// Answers are flushed before the next read, so that a program may wait for each of them.
 int calc_lines(const job::Catalog& catalog) {
     CalcLines lines(catalog);
@@ -293,6 +324,8 @@ int run(const Words& words) {
         return capacity_command(words);
     if (words[0] == "cut")
         return cut_command(words);
+    if (words[0] == "stock")
+        return stock_command(words);
     if (words[0] == "calc")
         return calc_command(words);
     return refused({"command", "This command is not known.", "treadle --help"});

@@ -180,13 +180,13 @@ void add(std::optional<T>& sum, const std::optional<T>& more) {
 
 GroupPlan group_plan(const StockGroup& group, const CutAnswer& answer) {
     GroupPlan plan;
-    plan.done = answer.done;
     plan.work = answer.work;
     plan.bound = answer.bound;
     if (group.problem)
         return plan;
     plan.has_plan = answer.has_plan && cutting::is_plan(group.list, answer.bars);
-    plan.falls_short = !plan.has_plan && answer.done;
+    plan.falls_short = !plan.has_plan && falls_short(group, answer);
+    plan.done = answer.done || plan.falls_short;
     if (!plan.has_plan)
         return plan;
     const LeftoverRule rule = rule_of(group);
@@ -198,6 +198,17 @@ GroupPlan group_plan(const StockGroup& group, const CutAnswer& answer) {
     plan.proven = plan.bound >= plan.cost;
     plan.sums = sums_of(group, plan);
     return plan;
+}
+
+CutAnswer answer_for(const StockGroup& group, long long work) {
+    constexpr long long k_slice = 5'000'000; // so that a rack that does not reach is soon known
+    cutting::Search search(group.list);
+    CutAnswer answer;
+    do {
+        search.run(std::min(k_slice, work - answer.work));
+        answer = cutting::answer_of(search);
+    } while (!answer.done && !falls_short(group, answer) && answer.work < work);
+    return answer;
 }
 
 } // namespace
@@ -224,10 +235,24 @@ StockPlan stock_plan(const std::vector<StockGroup>& groups, const std::vector<Cu
     return plan;
 }
 
+bool falls_short(const StockGroup& group, const CutAnswer& answer) {
+    if (answer.has_plan)
+        return false;
+    if (answer.done)
+        return true;
+    std::int64_t all = 0;
+    for (const cutting::StockKind& kind : group.list.stock) {
+        if (!kind.limited())
+            return false;
+        all += kind.cost * kind.available;
+    }
+    return answer.bound > all;
+}
+
 std::vector<CutAnswer> stock_answers(const std::vector<StockGroup>& groups, long long work) {
     std::vector<CutAnswer> answers;
     for (const StockGroup& group : groups)
-        answers.push_back(group.problem ? CutAnswer{} : cutting::solve(group.list, work));
+        answers.push_back(group.problem ? CutAnswer{} : answer_for(group, work));
     return answers;
 }
 

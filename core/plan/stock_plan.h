@@ -53,7 +53,7 @@ struct StockSums {
 
 struct GroupPlan {
     bool has_plan = false; ///< none: a problem, nothing searched yet, or the stock does not reach
-    bool falls_short = false; ///< searched to the end: the stock does not reach
+    bool falls_short = false; ///< the rack does not reach
     std::vector<BarPlan> bars;
     std::vector<KindUse> use;
     std::vector<KeptDrop> kept; ///< longest first
@@ -78,6 +78,10 @@ struct StockPlan {
 /// what is left over is moved together where that costs nothing (stock_leftover.h).
 [[nodiscard]] StockPlan stock_plan(const std::vector<StockGroup>& groups,
                                    const std::vector<cutting::CutAnswer>& answers);
+
+/// The rack cannot hold the pieces: searched to the end, or the bound is more than all of its bars
+/// cost. Searching on changes nothing.
+[[nodiscard]] bool falls_short(const StockGroup& group, const cutting::CutAnswer& answer);
 
 /// Searches every group from the start with this much work; groups with a problem get none.
 [[nodiscard]] std::vector<cutting::CutAnswer> stock_answers(const std::vector<StockGroup>& groups,

@@ -105,6 +105,7 @@ std::string worksheet_html(const plan::Plan& plan,
     write_power(html, in);
     write_at_once(html, in);
     write_trials(html, in);
+    write_stock(html, in);
     write_set_ups(html, in);
     write_parts(html, in);
     if (options.workings)

@@ -18,6 +18,8 @@ struct SheetInputs {
 void write_summary(Html& html, const SheetInputs& in);
 /// The set-ups shared out, where two or more work at the machine.
 void write_at_once(Html& html, const SheetInputs& in);
+/// Searches with a counted budget, so that page and command write the same.
+void write_stock(Html& html, const SheetInputs& in);
 void write_set_ups(Html& html, const SheetInputs& in);
 void write_parts(Html& html, const SheetInputs& in);
 void write_not_made(Html& html, const SheetInputs& in);

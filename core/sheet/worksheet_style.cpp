@@ -55,6 +55,8 @@ th[scope="row"] { overflow-wrap: normal; }
 .steps .set { font-size: 14pt; line-height: 1.25; }
 .steps .figure { font-size: 12pt; }
 .steps .batch { white-space: normal; max-width: 26mm; }
+.bars th:first-child { width: 24mm; }
+.bars td:last-child { width: 26mm; }
 .first { break-before: avoid; }
 .blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
 .parts { break-before: page; }

@@ -170,10 +170,11 @@ const std::set<std::string> k_only_warned = {
     "table_length",    // whether a piece tips is a warning
 };
 const std::set<std::string> k_no_measure = {
-    "id",       // refused when empty: see below
-    "name",     // for people
-    "kind",     // required
-    "excludes", // what may not run at the same time; judges no piece
+    "id",        // refused when empty: see below
+    "name",      // for people
+    "kind",      // required
+    "excludes",  // what may not run at the same time; judges no piece
+    "slug_loss", // none: nothing is lost; counts bars and judges no piece
 };
 
 /// Names of the members that the file format has for one kind of thing.

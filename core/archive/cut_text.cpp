@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <optional>
+#include <set>
 
 namespace treadle::archive {
 
@@ -99,9 +100,8 @@ private:
         if (open_ || words.size() != 2)
             return refuse("A list starts with its name, after the end of the one before.",
                           "instance NAME");
-        for (const NamedCutProblem& known : problems_)
-            if (known.name == words[1])
-                return refuse("Two lists have this name.", std::string(words[1]));
+        if (!names_.insert(std::string(words[1])).second)
+            return refuse("Two lists have this name.", std::string(words[1]));
         problems_.push_back({std::string(words[1]), {}});
         open_ = true;
         types_.reset();
@@ -133,6 +133,7 @@ private:
     }
 
     std::vector<NamedCutProblem> problems_;
+    std::set<std::string> names_;
     bool open_ = false;
     std::optional<std::int64_t> types_;
     std::size_t line_ = 0;

@@ -132,7 +132,7 @@ int cut_command(const std::vector<std::string>& words) {
     const auto asked = asked_in(words);
     if (!asked.ok())
         return refused(asked.refusal());
-    const auto bytes = read_bytes(asked->file);
+    const auto bytes = read_bytes(asked->file, archive::k_largest_cut_text);
     if (!bytes.ok())
         return refused(bytes.refusal());
     const auto problems = archive::read_cut_text(*bytes);

@@ -2,6 +2,7 @@
 
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,5 +10,8 @@ namespace treadle::cli {
 
 /// The words after `cut`; answers as commands.h says.
 [[nodiscard]] int cut_command(const std::vector<std::string>& words);
+
+/// What follows --work: a whole number above zero.
+[[nodiscard]] std::optional<long long> work_in(const std::string& word);
 
 } // namespace treadle::cli

@@ -1,7 +1,5 @@
 #include "cli/files.h"
 
-#include "archive/archive.h"
-
 #include <array>
 #include <cerrno>
 #include <cstdio>
@@ -22,7 +20,7 @@ using OpenFile = std::unique_ptr<std::FILE, Closer>;
 
 } // namespace
 
-base::Result<std::string> read_bytes(const std::string& path) {
+base::Result<std::string> read_bytes(const std::string& path, std::size_t most) {
     std::error_code ignored;
     if (std::filesystem::is_directory(path, ignored))
         return Refusal{"file", "This is a folder, not a file.", path};
@@ -34,7 +32,7 @@ base::Result<std::string> read_bytes(const std::string& path) {
     std::string bytes;
     std::array<char, 65536> block;
     std::size_t got = 0;
-    while (bytes.size() <= archive::k_largest_file &&
+    while (bytes.size() <= most &&
            (got = std::fread(block.data(), 1, block.size(), file.get())) > 0)
         bytes.append(block.data(), got);
     if (std::ferror(file.get()) != 0)

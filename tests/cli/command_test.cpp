@@ -2,67 +2,25 @@
 
 #include "archive/archive.h"
 #include "cli/commands.h"
+#include "cli/ended.h"
 #include "cli/files.h"
 
 #include <doctest/doctest.h>
-#include <sys/wait.h>
-#include <unistd.h>
 
-#include <array>
-#include <cstdio>
 #include <filesystem>
-#include <fstream>
 #include <iterator>
 
 using namespace treadle;
+using cli_test::content;
+using cli_test::Ended;
+using cli_test::Folder;
+using cli_test::run;
 namespace fs = std::filesystem;
 
 namespace {
 
-struct Ended {
-    int code = -1;
-    std::string out;
-};
-
-/// `words` go through the shell: paths in this tree need no quotes.
-Ended run(const std::string& words) {
-    Ended ended;
-    std::FILE* pipe = ::popen((TREADLE_PROGRAM " " + words).c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    std::array<char, 4096> block;
-    std::size_t got = 0;
-    while ((got = std::fread(block.data(), 1, block.size(), pipe)) > 0)
-        ended.out.append(block.data(), got);
-    const int status = ::pclose(pipe);
-    ended.code = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
-    return ended;
-}
-
 std::string demo(const char* name) {
     return std::string(TREADLE_SOURCE_DIR "/assets/demo/") + name;
-}
-
-/// A folder of its own for each test case, gone afterwards.
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("treadle-test-" + std::to_string(::getpid()));
-    Folder() { fs::create_directories(path); }
-    ~Folder() { fs::remove_all(path); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-
-    [[nodiscard]] std::string file(const std::string& name, const std::string& bytes) const {
-        std::ofstream(path / name, std::ios::binary) << bytes;
-        return (path / name).string();
-    }
-    [[nodiscard]] std::size_t files() const {
-        return static_cast<std::size_t>(
-            std::distance(fs::directory_iterator(path), fs::directory_iterator{}));
-    }
-};
-
-std::string content(const fs::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
 }
 
 /// Exit 2 and nothing but one error object with this field.

@@ -1,5 +1,6 @@
 #include "plan/stock_plan.h"
 
+#include "plan/stock_bound.h"
 #include "plan/stock_leftover.h"
 #include "plan/stock_list.h"
 
@@ -195,9 +196,15 @@ GroupPlan group_plan(const StockGroup& group, const CutAnswer& answer) {
     put_in_order(group, rule, bars);
     list_bars(group, bars, plan);
     plan.cost = cutting::cost_of(group.list, bars);
+    plan.bound = raised_bound(group.list, plan.bound, plan.cost);
     plan.proven = plan.bound >= plan.cost;
+    plan.done = plan.done || plan.proven;
     plan.sums = sums_of(group, plan);
     return plan;
+}
+
+bool is_proven(const StockGroup& group, const CutAnswer& answer) {
+    return answer.has_plan && raised_bound(group.list, answer.bound, answer.cost) >= answer.cost;
 }
 
 CutAnswer answer_for(const StockGroup& group, long long work) {
@@ -207,7 +214,8 @@ CutAnswer answer_for(const StockGroup& group, long long work) {
     do {
         search.run(std::min(k_slice, work - answer.work));
         answer = cutting::answer_of(search);
-    } while (!answer.done && !falls_short(group, answer) && answer.work < work);
+    } while (!answer.done && !falls_short(group, answer) && !is_proven(group, answer) &&
+             answer.work < work);
     return answer;
 }
 

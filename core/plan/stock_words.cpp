@@ -159,10 +159,8 @@ std::string sums_words(const StockSums& sums, PrintStyle style) {
         text = "Weight not known. ";
     if (sums.bought ? *sums.bought == Mass{} : sums.price == 0.0)
         return text + "Nothing to buy.";
-    text += "To buy";
-    if (sums.bought)
-        text += " " + known(sums.bought, style) + ",";
-    return text + (sums.price ? " " + money(*sums.price) + "." : " price not known.");
+    text += "To buy " + (sums.bought ? known(sums.bought, style) : std::string("bars"));
+    return text + (sums.price ? ", " + money(*sums.price) + "." : ", price not known.");
 }
 
 std::string piece_caution(const StockPiece& piece) {

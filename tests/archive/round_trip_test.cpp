@@ -55,6 +55,20 @@ archive::File full_file() {
     grade.note = "a note";
     file.job.own_grades.push_back(grade);
 
+    file.shop.rules.saw_kerf = inches(1.0 / 3.0);
+    file.shop.rules.end_trim = Length{};
+    file.shop.rules.keep_drop = millimetres(300.1);
+    file.shop.machine.stations[1].slug_loss = inches(0.77);
+    equipment::StockBar rest = file.shop.rack.front();
+    rest.count = 1;
+    rest.price = 1.0 / 3.0;
+    rest.drop = true;
+    file.shop.rack.push_back(rest);
+    rest.count.reset();
+    rest.price.reset();
+    rest.drop = false;
+    file.shop.rack.push_back(rest);
+
     equipment::Machine second = file.shop.machine;
     second.name = "Second";
     second.stations[0].throat.reset();
@@ -159,6 +173,24 @@ TEST_CASE("what the shop says of times, limits and power comes back as it was") 
     CHECK(is.supply.generator == was.supply.generator);
     const auto demo_motor = read(written(read(demo("demo-inch.json")))).shop.supply.motor;
     CHECK(demo_motor == quantity::horsepower(3.0));
+}
+
+TEST_CASE("bars, their prices and what cuts take come back as they were") {
+    const equipment::Shop was = full_file().shop;
+    const equipment::Shop is = read(written(full_file())).shop;
+    CHECK(is.rules.saw_kerf == was.rules.saw_kerf);
+    CHECK(is.rules.end_trim == Length{});
+    CHECK(is.rules.keep_drop == was.rules.keep_drop);
+    CHECK(is.machine.stations[1].slug_loss == was.machine.stations[1].slug_loss);
+    CHECK_FALSE(is.machine.stations[0].slug_loss.has_value());
+    REQUIRE(is.rack.size() == was.rack.size());
+    for (std::size_t i = 0; i < is.rack.size(); ++i) {
+        CHECK(is.rack[i].length == was.rack[i].length);
+        CHECK(is.rack[i].count == was.rack[i].count);
+        CHECK(is.rack[i].price == was.rack[i].price);
+        CHECK(is.rack[i].drop == was.rack[i].drop);
+    }
+    CHECK_FALSE(is.rack.back().count.has_value());
 }
 
 TEST_CASE("a user's own grade comes back as it was") {

@@ -192,12 +192,21 @@ TEST_CASE("attachments, tools and stock are checked with their path") {
     CHECK(fault([](Shop& s) { s.rack[0].length = inches(k_nan); }) == "rack[0].length");
     CHECK(fault([](Shop& s) { s.rack[0].grade.clear(); }) == "rack[0].grade");
     CHECK(fault([](Shop& s) { s.rack[0].count = 0; }) == "rack[0].count");
+    CHECK(fault([](Shop& s) { s.rack[0].price = 0.0; }) == "rack[0].price");
+    CHECK(fault([](Shop& s) { s.rack[0].price = k_nan; }) == "rack[0].price");
+    CHECK(fault([](Shop& s) { s.rack[0].drop = true; }) == "rack[0].count");
     CHECK(fault([](Shop& s) { s.name = std::string(201, 'x'); }) == "name");
 }
 
 TEST_CASE("house rules keep to what is safe") {
     CHECK(fault([](Shop& s) { s.rules.least_margin = -0.1; }) == "rules.least_margin");
     CHECK(fault([](Shop& s) { s.rules.least_margin = k_nan; }) == "rules.least_margin");
+    CHECK(fault([](Shop& s) { s.rules.saw_kerf = Length{}; }) == "rules.saw_kerf");
+    CHECK(fault([](Shop& s) { s.rules.end_trim = -inches(1.0); }) == "rules.end_trim");
+    CHECK(fault([](Shop& s) { s.rules.end_trim = Length{}; }) == "none");
+    CHECK(fault([](Shop& s) { s.rules.keep_drop = Length{}; }) == "rules.keep_drop");
+    CHECK(fault([](Shop& s) { station(s, 0).slug_loss = Length{}; }) ==
+          "machine.stations[0].slug_loss");
     CHECK(fault([](Shop& s) { s.rules.least_margin = 0.0; }) == "none");
     CHECK(fault([](Shop& s) { s.rules.blank_k = 1.0; }) == "rules.blank_k");
     CHECK(fault([](Shop& s) { s.rules.blank_denominator = 10; }) == "rules.blank_denominator");

@@ -6,6 +6,7 @@
 #include "plan/machines.h"
 #include "plan/plan.h"
 #include "plan/remedy.h"
+#include "plan/stock_plan.h"
 #include "plan/trial_use.h"
 #include "plan/words.h"
 #include "sheet/worksheet.h"
@@ -70,6 +71,41 @@ TEST_CASE("both demos say that they are invented, and so is their machine") {
             CHECK(machine.invented);
             CHECK(machine.name.find("invented") != std::string::npos);
         }
+    }
+}
+
+TEST_CASE(
+    "each demo shows bars to pull and to buy, a drop that is used, and a rack that lacks one") {
+    for (const char* name : {"demo-inch.json", "demo-metric.json"}) {
+        CAPTURE(name);
+        const Planned demo = planned(name);
+        const auto groups = plan::stock_groups(demo.plan, demo.file.job, demo.file.shop, catalog());
+        const plan::StockPlan stock =
+            plan::stock_plan(groups, plan::stock_answers(groups, plan::k_sheet_work));
+        int pull = 0;
+        int buy = 0;
+        int drops = 0;
+        int kept = 0;
+        std::set<std::string> problems;
+        for (std::size_t i = 0; i < groups.size(); ++i) {
+            const plan::GroupPlan& group = stock.groups[i];
+            CHECK(group.proven == !groups[i].problem.has_value());
+            if (groups[i].problem)
+                problems.insert(groups[i].problem->field);
+            for (const plan::KindUse& use : group.use) {
+                pull += use.pull;
+                buy += use.buy;
+            }
+            drops += group.drops_used;
+            kept += static_cast<int>(group.kept.size());
+        }
+        CHECK(pull > drops);
+        CHECK(buy > 0);
+        CHECK(drops > 0);
+        CHECK(kept > 0);
+        CHECK(problems == std::set<std::string>{"rack"});
+        CHECK(stock.sums.price.value_or(0.0) > 0.0);
+        CHECK_FALSE(plan::not_from_bars(demo.plan).empty());
     }
 }
 

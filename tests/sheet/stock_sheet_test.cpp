@@ -1,0 +1,201 @@
+// Bars to cut on paper and as JSON: drawing_bar.cpp, worksheet_stock.cpp, stock_json.cpp.
+
+#include "plan/stock_bench.h"
+#include "plan/stock_words.h"
+#include "sheet/sample.h"
+#include "sheet/stock_sheet.h"
+#include "sheet/worksheet.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+using namespace treadle;
+using nlohmann::json;
+using quantity::to_millimetres;
+using test::StockBench;
+
+namespace {
+
+/// Two lengths on drops and bars, trimmed.
+StockBench bench() {
+    StockBench made;
+    made.shop.rules.end_trim = inches(0.5);
+    made.shop.rules.keep_drop = inches(12.0);
+    made.add(inches(60.0), 7);
+    made.add(inches(31.5), 5);
+    made.bar(inches(240.0), 1);
+    made.bar(inches(240.0)).price = 31.5;
+    made.drop(inches(66.0));
+    made.solve();
+    return made;
+}
+
+std::string html_of(const StockBench& made) {
+    return sheet::worksheet_html(made.plan, made.job, made.shop, made.catalog, {});
+}
+
+bool has(const std::string& text, const std::string& what) {
+    return text.find(what) != std::string::npos;
+}
+
+/// Labels on one line that run into each other, a glyph counted 0.6 em.
+bool labels_overlap(const sheet::Drawing& drawing, double width_mm) {
+    const double scale = width_mm * 72.0 / 25.4 / to_millimetres(drawing.high.x - drawing.low.x);
+    for (const sheet::Label& a : drawing.labels)
+        for (const sheet::Label& b : drawing.labels) {
+            if (&a == &b || a.at.y != b.at.y)
+                continue;
+            const double half = 0.3 * (a.points * static_cast<double>(a.text.size()) +
+                                       b.points * static_cast<double>(b.text.size()));
+            if (std::abs(to_millimetres(a.at.x - b.at.x)) * scale < half)
+                return true;
+        }
+    return false;
+}
+
+} // namespace
+
+TEST_CASE("a bar is drawn to scale, its pieces from stop to stop") {
+    const StockBench made = bench();
+    const plan::GroupPlan& planned = made.stock.groups[0];
+    const Length longest = sheet::longest_bar(made.group(), planned);
+    CHECK(longest == inches(240.0));
+    for (const plan::BarPlan& bar : planned.bars) {
+        const sheet::Drawing drawing =
+            sheet::draw_bar(made.group(), bar, made.plan, made.job.style, longest);
+        std::size_t pieces = 0;
+        for (const sheet::Path& path : drawing.paths) {
+            if (path.operation == plan::k_none || path.fill != sheet::Fill::steel)
+                continue;
+            ++pieces;
+            const plan::PieceCut& cut = bar.cuts.at(static_cast<std::size_t>(path.operation));
+            const auto [left, right] =
+                std::minmax_element(path.points.begin(),
+                                    path.points.end(),
+                                    [](const auto& a, const auto& b) { return a.x < b.x; });
+            CHECK(left->x == cut.from);
+            CHECK(right->x == cut.stop);
+        }
+        CHECK(pieces == bar.cuts.size());
+        const Length length = made.group().kinds[static_cast<std::size_t>(bar.kind)].length;
+        CHECK(drawing.paths.front().points[1].x == length);
+        CHECK(drawing.high.x > longest); // a drop beside a bar has the bar's scale
+        CHECK_FALSE(labels_overlap(drawing, sheet::k_bar_box.width_mm));
+        CHECK(has(drawing.description, plan::drop_words(made.group(), bar, made.job.style)));
+    }
+}
+
+TEST_CASE("shared mitres are drawn leaning, none over the next") {
+    StockBench made;
+    made.section.shape = section::Shape::flat;
+    made.section.width = inches(1.5);
+    made.section.thickness = inches(0.25);
+    made.add(inches(15.0), 3, {job::Cut{job::CutSide::length, degrees(45.0), degrees(45.0)}});
+    made.bar(inches(60.0));
+    const plan::GroupPlan planned = made.solve();
+    const sheet::Drawing drawing =
+        sheet::draw_bar(made.group(), planned.bars[0], made.plan, made.job.style, inches(60.0));
+    std::vector<sheet::Path> pieces;
+    for (const sheet::Path& path : drawing.paths)
+        if (path.fill == sheet::Fill::steel)
+            pieces.push_back(path);
+    REQUIRE(pieces.size() == 3);
+    for (std::size_t i = 0; i + 1 < pieces.size(); ++i) {
+        // Right edge of one is the left edge of the next: below and above.
+        CHECK(to_millimetres(pieces[i].points[1].x - pieces[i + 1].points[0].x) ==
+              doctest::Approx(0.0));
+        CHECK(to_millimetres(pieces[i].points[2].x - pieces[i + 1].points[3].x) ==
+              doctest::Approx(0.0));
+    }
+}
+
+TEST_CASE("the worksheet has every bar, what to pull and buy, and the proof") {
+    const StockBench made = bench();
+    const plan::GroupPlan& planned = made.stock.groups[0];
+    const std::string html = html_of(made);
+    CHECK(sheet_test::fault_in_markup(html) == "");
+    CHECK(has(html, "Bars to cut"));
+    CHECK(has(html, plan::proof_words(made.group(), planned, made.job.style)));
+    for (const std::string& line : plan::use_words(made.group(), planned, made.job.style))
+        CHECK_MESSAGE(has(html, line), line);
+    for (const plan::BarPlan& bar : planned.bars)
+        for (const sheet::StopRun& run :
+             sheet::running_stops(made.group(), bar, made.plan, made.job.style)) {
+            CHECK_MESSAGE(has(html, run.stops), run.stops);
+            CHECK_MESSAGE(has(html, run.words), run.words);
+        }
+    CHECK(has(html, plan::sums_words(planned.sums, made.job.style)));
+    CHECK(html_of(made) == html);
+}
+
+TEST_CASE("running stops count from the datum end, the trim in them") {
+    StockBench made;
+    made.shop.rules.end_trim = inches(0.5);
+    made.add(inches(60.0), 3);
+    made.add(inches(59.0), 1);
+    made.bar(inches(240.0));
+    made.solve();
+    const auto runs =
+        sheet::running_stops(made.group(), made.stock.groups[0].bars[0], made.plan, made.job.style);
+    REQUIRE(runs.size() == 2);
+    CHECK(runs[0].words == "3 × P1 60");
+    CHECK(runs[0].stops == "60-1/2, 120-1/2, 180-1/2");
+    CHECK(runs[1].words == "1 × P2 59");
+    CHECK(runs[1].stops == "239-1/2 (end of the bar)");
+}
+
+TEST_CASE("a section that cannot be planned says why, and nothing of bars") {
+    StockBench made;
+    made.add(inches(60.0), 7, {});
+    made.bar(inches(240.0));
+    made.add(inches(8.0), 1).section.shape = section::Shape::plate;
+    made.solve();
+    const std::string html = html_of(made);
+    CHECK(sheet_test::fault_in_markup(html) == "");
+    CHECK(has(html, "P1 is sawn, and what a saw cut takes is not known."));
+    CHECK(has(html, "Enter the saw kerf in the house rules."));
+    CHECK(has(html, "not nested here: P2"));
+    CHECK_FALSE(has(html, "Cutting list"));
+    const std::string nothing = html_of(StockBench{});
+    CHECK_FALSE(has(nothing, "Bars to cut"));
+}
+
+TEST_CASE("the JSON adds up without this program") {
+    const StockBench made = bench();
+    const json file = json::parse(sheet::stock_json(made.groups, made.stock, made.plan, made.job));
+    CHECK(file["complete"] == true);
+    CHECK(file["proven"] == true);
+    const json& group = file["groups"][0];
+    CHECK(group["proof"] == plan::proof_words(made.group(), made.stock.groups[0], made.job.style));
+    CHECK(group["aim"] == "bars");
+    CHECK(group["cost"] == group["bound"]);
+    std::vector<int> cut(group["pieces"].size(), 0);
+    int bars = 0;
+    for (const json& bar : group["bars"]) {
+        const int times = bar["times"];
+        bars += times;
+        double sum = 2.0 * group["end_trim_mm"].get<double>() + bar["drop_mm"].get<double>();
+        for (const json& one : bar["cuts"]) {
+            const std::size_t piece = one["piece"];
+            cut[piece] += times;
+            sum += group["pieces"][piece]["length_mm"].get<double>();
+        }
+        CHECK(sum == doctest::Approx(bar["length_mm"].get<double>()));
+    }
+    for (std::size_t i = 0; i < cut.size(); ++i)
+        CHECK(cut[i] == group["pieces"][i]["count"]);
+    CHECK(bars == group["whole_bars"].get<int>() + group["drops_used"].get<int>());
+    int used = 0;
+    for (const json& use : group["use"])
+        used += use["pull"].get<int>() + use["buy"].get<int>();
+    CHECK(used == bars);
+    StockBench none = made;
+    none.shop.rack.clear();
+    none.solve();
+    const json refused =
+        json::parse(sheet::stock_json(none.groups, none.stock, none.plan, none.job));
+    CHECK(refused["complete"] == false);
+    CHECK(refused["groups"][0]["problem"]["field"] == "rack");
+    CHECK_FALSE(refused["groups"][0].contains("bars"));
+}

@@ -1,13 +1,17 @@
 #include "cutting/knapsack.h"
 
 #include <algorithm>
+#include <iterator>
+#include <numeric>
 
 namespace treadle::cutting {
 
 namespace {
 
-constexpr float k_nothing = -1e30F;              // no sum of pieces comes to this length
-constexpr std::size_t k_most_floats = 6'000'000; // 24 MB of rows
+constexpr float k_nothing = -1e30F;                // no sum of pieces comes to this length
+constexpr std::size_t k_most_floats = 6'000'000;   // 24 MB of rows
+constexpr long long k_most_looked_at = 40'000'000; // of work, for all fills
+constexpr long long k_look = 2;
 
 } // namespace
 
@@ -119,7 +123,7 @@ void Knapsack::read(int length, Counts& counts) {
 }
 
 std::optional<std::vector<Counts>>
-Knapsack::all(const StockKind& kind, float least, std::size_t most) const {
+Knapsack::all(const StockKind& kind, float least, std::size_t most) {
     if (stride_ > 1)
         return std::nullopt;
     struct Step {
@@ -140,9 +144,24 @@ Knapsack::all(const StockKind& kind, float least, std::size_t most) const {
         limit.back() += passes_[p].count;
         rows.back() = p + 1;
     }
+    // Exact rows know only fills of just their length: any shorter one may do as well.
+    std::vector<float> shorter;
+    if (exact_)
+        for (const std::size_t row : rows) {
+            const auto* from = &kept_[row * row_size()];
+            std::partial_sum(from,
+                             from + row_size(),
+                             std::back_inserter(shorter),
+                             [](float a, float b) { return std::max(a, b); });
+            work_ += static_cast<long long>(row_size());
+        }
+    const auto can = [&](std::size_t p, int left) {
+        const std::size_t row = exact_ ? p : rows[p];
+        return (exact_ ? shorter : kept_)[row * row_size() + static_cast<std::size_t>(left)];
+    };
     std::vector<Counts> found;
     Counts counts(lengths_.size(), 0);
-    std::size_t seen = 0;
+    const long long until = work_ + k_most_looked_at;
     std::vector<Step> stack{{piece.size(), kind.closed, least, 0}};
     const auto full = [&](int left) {
         for (std::size_t p = 0; p < piece.size(); ++p)
@@ -153,11 +172,12 @@ Knapsack::all(const StockKind& kind, float least, std::size_t most) const {
     while (!stack.empty()) {
         Step& top = stack.back();
         if (top.pieces == 0) {
-            if (++seen > most)
-                return std::nullopt;
             const int fill = kind.closed - top.left;
             if (exact_ ? kind.takes(fill) : full(top.left))
                 found.push_back(counts);
+            work_ += static_cast<long long>(piece.size());
+            if (found.size() > most || work_ > until)
+                return std::nullopt;
             stack.pop_back();
             continue;
         }
@@ -170,10 +190,8 @@ Knapsack::all(const StockKind& kind, float least, std::size_t most) const {
             if (left < 0)
                 break;
             const float need = top.need - static_cast<float>(count) * prices_[piece[p]];
-            // Exact rows know only fills of just `left`: any shorter one may do as well.
-            const float* row = &kept_[rows[p] * row_size()];
-            const float can = exact_ ? *std::max_element(row, row + left + 1) : row[left];
-            if (can < need)
+            work_ += k_look;
+            if (can(p, left) < need)
                 continue;
             counts[piece[p]] = count;
             stack.push_back({p, left, need, 0});

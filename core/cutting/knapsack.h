@@ -36,10 +36,11 @@ public:
     [[nodiscard]] Fill best(const StockKind& kind) const;
     /// The pieces of a fill of just this length, or of at most it when not exact.
     void read(int length, Counts& counts);
-    /// Fills for bars of this kind worth at least `least` to which no piece can be added. None when
-    /// there are more than `most` to look at, or when rows had to be dropped.
+    /// Fills for bars of this kind worth at least `least` to which no piece can be added; when
+    /// exact, all of them. None when there are more than `most`, or too many to look at, or when
+    /// rows had to be dropped.
     [[nodiscard]] std::optional<std::vector<Counts>>
-    all(const StockKind& kind, float least, std::size_t most) const;
+    all(const StockKind& kind, float least, std::size_t most);
 
     [[nodiscard]] long long work() const { return work_; } ///< cells of all solves so far
 

@@ -14,7 +14,7 @@ constexpr double k_surer = 0.9; // later tries cut fewer before they solve again
 constexpr double k_shuffle = 0.25;
 constexpr int k_dives_before_end = 2;
 constexpr std::size_t k_most_candidates = 20'000;
-constexpr std::size_t k_most_looked_at = 400'000;
+constexpr std::size_t k_most_counts = 4'000'000; // of all candidates: 16 MB
 constexpr long long k_endgame_work = 300'000'000;
 constexpr int k_most_dives = 100'000;
 constexpr long long k_most_placed = 5'000;
@@ -255,21 +255,23 @@ std::vector<Candidate> Search::candidates(const std::vector<float>& prices, doub
         if (kind.limited())
             budget += bonus.back() * kind.available;
     }
+    const std::size_t most = std::min(k_most_candidates, k_most_counts / list_.size());
     std::vector<Candidate> out;
     for (std::size_t k = 0; k < list_.stock.size(); ++k) {
         const double whole = per_cost * static_cast<double>(list_.stock[k].cost) + bonus[k];
-        const auto found =
+        auto found =
             relaxation_.fills().all(list_.stock[k],
                                     static_cast<float>(std::floor(std::max(0.0, whole - budget))),
-                                    k_most_looked_at);
-        if (!found || out.size() + found->size() > k_most_candidates)
+                                    most - out.size());
+        if (!found)
             return {};
-        for (const Counts& counts : *found) {
+        for (Counts& counts : *found) {
             double value = 0.0;
             for (std::size_t i = 0; i < list_.size(); ++i)
                 value += static_cast<double>(prices[i]) * counts[i];
             if (whole - value <= budget)
-                out.push_back({{static_cast<int>(k), counts}, std::max(0.0, whole - value)});
+                out.push_back(
+                    {{static_cast<int>(k), std::move(counts)}, std::max(0.0, whole - value)});
         }
     }
     other_work_ += static_cast<long long>(out.size()) * 64;

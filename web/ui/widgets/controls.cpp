@@ -104,11 +104,23 @@ bool button(Ui& ui, std::string_view id, const Rect& rect, std::string_view labe
     return button(ui, id, rect, key);
 }
 
-float tabs_width(const Ui& ui, std::span<const std::string> labels) {
+namespace {
+
+constexpr float k_tab_margins = 32;
+constexpr float k_least_tab_margins = 10;
+
+float words_width(const Ui& ui, std::span<const std::string> labels, TextSize size) {
     float width = 0;
     for (const std::string& label : labels)
-        width += text_width(ui, label, {TextSize::body, true}) + 32;
+        width += text_width(ui, label, {size, true});
     return width;
+}
+
+} // namespace
+
+float tabs_width(const Ui& ui, std::span<const std::string> labels) {
+    return words_width(ui, labels, TextSize::body) +
+           k_tab_margins * static_cast<float>(labels.size());
 }
 
 std::optional<int> tabs(Ui& ui,
@@ -118,14 +130,22 @@ std::optional<int> tabs(Ui& ui,
                         std::span<const std::string> labels,
                         int selected) {
     std::optional<int> chosen;
-    // Too narrow for the words: all give way alike.
-    const float squeeze = std::min(1.0F, rect.w / std::max(1.0F, tabs_width(ui, labels)));
+    // Too narrow: the margins give way, then the size of the words, then all of it alike.
+    const float count = static_cast<float>(std::max<std::size_t>(1, labels.size()));
+    const auto margins_at = [&](TextSize at) {
+        return std::min(k_tab_margins, (rect.w - words_width(ui, labels, at)) / count);
+    };
+    const TextSize size =
+        margins_at(TextSize::body) < k_least_tab_margins ? TextSize::small : TextSize::body;
+    const float margins = std::max(0.0F, margins_at(size));
+    const float squeeze =
+        std::min(1.0F, rect.w / std::max(1.0F, words_width(ui, labels, size) + margins * count));
     const Group group(ui, id, rect, name, Role::tabs);
     const Scope scope(ui, id);
     Rect rest = rect;
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        const TextStyle words{TextSize::body, true};
-        const Rect place = rest.cut_left((text_width(ui, labels[i], words) + 32) * squeeze);
+        const TextStyle words{size, true};
+        const Rect place = rest.cut_left((text_width(ui, labels[i], words) + margins) * squeeze);
         const bool on = static_cast<int>(i) == selected;
         Node& node = ui.add_control(labels[i], Role::tab, place, labels[i]);
         node.on = on;
@@ -134,9 +154,9 @@ std::optional<int> tabs(Ui& ui,
         if (touch.pressed || (touch.hovered && !on))
             ui.fill(place, Ink::steel);
         draw_text(ui,
-                  place.inset(4, 0),
+                  place.inset(margins / 8, 0),
                   labels[i],
-                  {TextSize::body, true, on ? Ink::ink : Ink::touch, Align::centre});
+                  {size, true, on ? Ink::ink : Ink::touch, Align::centre});
         if (on)
             ui.fill({place.x, place.bottom() - 6, place.w, 6}, Ink::ink);
         ui.draw_focus_ring(full, place.inset(5));

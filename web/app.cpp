@@ -2,12 +2,12 @@
 
 #include "sheet/worksheet.h"
 
+#include "assets/embedded.h"
 #include "ui/views/screen.h"
 
 #include <utility>
 
 #include "about.h"
-#include "assets/embedded.h"
 
 namespace treadle::web {
 
@@ -38,7 +38,8 @@ App::App(platform::Ports& ports, std::shared_ptr<const job::Catalog> catalog, ar
     : ports_(ports),
       catalog_(std::move(catalog)),
       session_(to_document(std::move(first)), catalog_),
-      about_(about_lines()) {
+      about_(about_lines()),
+      stock_(ports) {
     readings_.source_title = [this](std::string_view key) { return source_title(key); };
     auto sources = archive::read_sources(assets::embedded("sources.json").value_or(""));
     if (!sources)
@@ -61,7 +62,10 @@ void App::draw(ui::Ui& ui) {
         ui.fill(ui.screen(), ui::Ink::bench);
         return;
     }
-    views::Desk desk{ui, session_, state_, readings_, asks_, about_, sheet::safety_notice()};
+    if (state_.place == views::Place::bars)
+        stock_.refresh(session_); // what nobody looks at is not searched
+    views::Desk desk{
+        ui, session_, state_, readings_, asks_, about_, sheet::safety_notice(), stock_.board()};
     views::screen(desk);
     if (asks_.empty())
         return;

@@ -16,6 +16,8 @@
 #include <string_view>
 #include <vector>
 
+#include "stock_work.h"
+
 namespace treadle::web {
 
 class App {
@@ -62,6 +64,7 @@ private:
     std::vector<views::Ask> asks_;
     std::vector<archive::Source> sources_;
     std::vector<std::string> about_;
+    StockWork stock_;
     int store_number_ = 0;
     bool is_open_ = false;  ///< the store has answered
     bool may_store_ = true; ///< not while something unreadable waits to be kept

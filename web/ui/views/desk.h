@@ -6,6 +6,7 @@
 
 #include "ui/views/reading.h"
 #include "ui/views/state.h"
+#include "ui/views/stock_board.h"
 #include "ui/widgets/ui.h"
 
 #include <vector>
@@ -20,6 +21,7 @@ struct Desk {
     std::vector<Ask>& asks;
     const std::vector<std::string>& about; ///< lines about this program
     const char* notice;                    ///< the safety notice
+    const StockBoard& stock;
 
     void ask(Ask what) { asks.push_back(std::move(what)); }
     [[nodiscard]] PrintStyle style() const { return session.job().style; }

@@ -10,6 +10,7 @@
 
 #include "ui/views/limits_reading.h"
 #include "ui/views/remedy_reading.h"
+#include "ui/views/stock_reading.h"
 #include "ui/views/work_reading.h"
 #include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
@@ -163,6 +164,7 @@ public:
     RemedyReadings remedies;
     WorkReadings work;
     LimitsReadings limits;
+    StockReadings stock;
 
     /// Brings everything up to the session's revision. Cheap when nothing changed.
     void refresh(const edit::Session& session);

@@ -6,6 +6,7 @@
 #include "ui/views/parts_place.h"
 #include "ui/views/sheets_view.h"
 #include "ui/views/shop_view.h"
+#include "ui/views/stock_view.h"
 #include "ui/views/top_bar.h"
 
 namespace treadle::views {
@@ -27,6 +28,8 @@ void place(Desk& desk, const ui::Rect& rect) {
         return parts_place(desk, rect);
     case Place::order:
         return order_view(desk, rect);
+    case Place::bars:
+        return stock_view(desk, rect);
     case Place::limits:
         return limits_view(desk, rect);
     case Place::shop:

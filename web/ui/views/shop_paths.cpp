@@ -8,8 +8,16 @@ namespace treadle::views {
 namespace {
 
 /// In the order of the shop's list.
-constexpr std::array k_crib = {
-    "crib.punches", "crib.dies", "crib.vees", "crib.brake_punches", "crib.saddle_dies"};
+constexpr std::array k_pages = {"crib.punches",
+                                "crib.dies",
+                                "crib.vees",
+                                "crib.brake_punches",
+                                "crib.saddle_dies",
+                                "rack",
+                                "rules"};
+
+/// House rules that stand beside the rack.
+constexpr std::array k_rack_rules = {"rules.saw_kerf", "rules.end_trim", "rules.keep_drop"};
 
 /// The index that follows `stem` at the beginning of the path.
 std::optional<int> index_after(const std::string& path, const std::string& stem) {
@@ -27,8 +35,12 @@ std::optional<int> shop_page_of(const std::string& path, const equipment::Shop& 
         return 1 + *station;
     if (const auto attachment = index_after(path, "machine.attachments["))
         return 1 + stations + *attachment;
-    for (std::size_t i = 0; i < k_crib.size(); ++i) {
-        if (path.rfind(k_crib[i], 0) == 0)
+    for (const char* rule : k_rack_rules) {
+        if (path == rule)
+            return shop_page_of("rack", shop);
+    }
+    for (std::size_t i = 0; i < k_pages.size(); ++i) {
+        if (path.rfind(k_pages[i], 0) == 0)
             return 1 + stations + attachments + static_cast<int>(i);
     }
     return std::nullopt;

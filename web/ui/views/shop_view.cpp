@@ -4,6 +4,7 @@
 #include "ui/views/crib_form.h"
 #include "ui/views/machine_form.h"
 #include "ui/views/power_form.h"
+#include "ui/views/rack_form.h"
 #include "ui/views/shop_draft.h"
 #include "ui/views/station_form.h"
 #include "ui/views/times_form.h"
@@ -20,7 +21,7 @@ namespace treadle::views {
 namespace {
 
 struct Page {
-    enum class Kind { machine, station, attachment, crib, rules, times, power, trials };
+    enum class Kind { machine, station, attachment, crib, rack, rules, times, power, trials };
     Kind kind = Kind::machine;
     int index = 0;
     std::string title;
@@ -63,6 +64,11 @@ std::vector<Page> pages_of(const equipment::Shop& shop) {
     for (std::size_t i = 0; i < tools.size(); ++i)
         pages.push_back(
             {Kind::crib, static_cast<int>(i), tools[i].first, count_words(tools[i].second)});
+    pages.push_back({Kind::rack,
+                     0,
+                     "Rack",
+                     std::to_string(shop.rack.size()) +
+                         (shop.rack.size() == 1 ? " kind of bar" : " kinds of bars")});
     pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
     pages.push_back({Kind::times, 0, "Times and handling", "Minutes, money, weights"});
     pages.push_back({Kind::power, 0, "Power", "Motor, cord, generator"});
@@ -123,6 +129,8 @@ float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
         return attachment_form(desk, rect, page.index);
     case Page::Kind::crib:
         return crib_form(desk, rect, static_cast<CribPage>(page.index));
+    case Page::Kind::rack:
+        return rack_form(desk, rect);
     case Page::Kind::rules:
         return rules_form(desk, rect);
     case Page::Kind::times:

@@ -13,7 +13,7 @@
 
 namespace treadle::views {
 
-enum class Place { parts, order, limits, shop, sheets, about };
+enum class Place { parts, order, bars, limits, shop, sheets, about };
 /// What the place beside a part's operations shows.
 enum class Panel { checks, working, part_form, operation_form };
 
@@ -44,13 +44,14 @@ struct State {
     Shape shape = Shape::flat;
     int bend_step = 0; ///< shown of the order of bends
     Panel panel = Panel::checks;
-    bool detail_open = false; ///< narrow screens: the part is shown instead of the list
-    bool adding = false;      ///< the choice of a new operation is open
+    bool detail_open = false;     ///< narrow screens: the part is shown instead of the list
+    bool adding = false;          ///< the choice of a new operation is open
     bool limits_machines = false; ///< which machine, instead of what one station can do
     int limits_place = 0;         ///< chosen station or attachment there
     std::string limits_grade;     ///< chosen grade there
-    int shop_page = 0;        ///< entry of the shop's list
-    int tool = 0;             ///< chosen tool of the crib page that is open
+    std::string open_bar;         ///< whose cuts are listed, under Bars
+    int shop_page = 0;            ///< entry of the shop's list
+    int tool = 0;                 ///< chosen tool of the crib page that is open
     bool own_grade_open = false;
     std::vector<Fault> faults;
     std::vector<Message> messages;

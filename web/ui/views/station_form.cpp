@@ -21,9 +21,12 @@ struct Editing {
 
     Station& change() { return draft.change().machine.stations[index]; }
     [[nodiscard]] std::string key(const std::string& name) const { return path + name; }
-    void maybe(const char* label, const char* name, std::optional<Length> Station::*member) {
+    void maybe(const char* label,
+               const char* name,
+               std::optional<Length> Station::*member,
+               const char* empty = "not known") {
         if (const auto typed =
-                form.maybe(label, key(name), station.*member, station.*member ? "" : "not known"))
+                form.maybe(label, key(name), station.*member, station.*member ? "" : empty))
             change().*member = *typed;
     }
 };
@@ -60,6 +63,8 @@ void plate(Editing& editing) {
         if (const auto typed =
                 form.maybe("Largest mitre", editing.key("largest_mitre"), station.largest_mitre))
             editing.change().largest_mitre = *typed;
+        editing.maybe(
+            "Width lost a cut", "slug_loss", &Station::slug_loss, "Empty: nothing falls out");
         editing.maybe("Thinnest metal cut", "least_thickness", &Station::least_thickness);
     } else {
         editing.maybe("Opening slugs fall through", "slug_opening", &Station::slug_opening);

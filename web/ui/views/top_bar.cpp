@@ -10,7 +10,8 @@ namespace treadle::views {
 
 namespace {
 
-const std::array<std::string, 6> k_places = {"Parts", "Order", "Limits", "Shop", "Sheets", "About"};
+const std::array<std::string, 7> k_places = {
+    "Parts", "Order", "Bars", "Limits", "Shop", "Sheets", "About"};
 
 /// Two lines when name, places and keys do not fit side by side.
 bool has_two_lines(const ui::Ui& ui) {

@@ -1,5 +1,7 @@
 #include "ui/views/trials_form.h"
 
+#include "ui/views/metal_fields.h"
+#include "ui/views/parts_edit.h"
 #include "ui/views/shop_draft.h"
 #include "ui/widgets/controls.h"
 
@@ -30,35 +32,10 @@ struct Editing {
     }
 };
 
-std::vector<const Grade*> grades_of(const Desk& desk) {
-    std::vector<const Grade*> grades;
-    for (const Grade& grade : desk.session.job().own_grades)
-        grades.push_back(&grade);
-    for (const Grade& grade : desk.session.catalog().grades.rows)
-        grades.push_back(&grade);
-    return grades;
-}
-
-std::string grade_name(const Desk& desk, const std::string& id) {
-    const Grade* grade = job::find_grade(desk.session.job(), desk.session.catalog(), id);
-    return grade != nullptr ? grade->name : id;
-}
-
-void metal_choice(Desk& desk, Editing& editing) {
-    const std::vector<const Grade*> grades = grades_of(desk);
-    std::vector<std::string> names;
-    int selected = -1;
-    for (const Grade* grade : grades) {
-        if (grade->id == editing.record.grade && selected < 0)
-            selected = static_cast<int>(names.size());
-        names.push_back(grade->name);
-    }
-    if (const auto chosen = editing.form.choice("Metal", editing.path + "grade", names, selected))
-        editing.change().grade = grades[static_cast<std::size_t>(*chosen)]->id;
-}
-
 void bend_fields(Desk& desk, Editing& editing) {
-    metal_choice(desk, editing);
+    if (const auto grade =
+            grade_choice(desk, editing.form, "Metal", editing.path + "grade", editing.record.grade))
+        editing.change().grade = *grade;
     editing.length("Thickness", "thickness", &TrialRecord::thickness);
     editing.length("V opening", "opening", &TrialRecord::opening);
     editing.length("Inside radius", "radius", &TrialRecord::radius);
@@ -116,7 +93,7 @@ std::string words_of(const Desk& desk, const TrialRecord& record) {
 /// A strip like one that the shop may have lying there: to be typed over.
 TrialRecord first_record(const Desk& desk) {
     TrialRecord record;
-    record.grade = grades_of(desk).front()->id;
+    record.grade = first_grade(desk);
     record.angle = degrees(90.0);
     const bool inch = desk.style().system == UnitSystem::inch;
     record.thickness = inch ? inches(0.25) : millimetres(6.0);

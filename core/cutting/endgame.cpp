@@ -17,12 +17,13 @@ constexpr long long k_probe_work = 100'000; // before the linear program is aske
 
 Endgame::Endgame(const CutList& list,
                  std::vector<Candidate> candidates,
-                 std::vector<float> prices,
+                 const std::vector<float>& prices,
                  double budget,
                  std::int64_t most_cost)
     : list_(list),
       candidates_(std::move(candidates)),
-      prices_(std::move(prices)),
+      first_{0},
+      prices_(prices.begin(), prices.end()),
       most_cost_(most_cost),
       master_(list.size() + list.stock.size()) {
     const auto pieces = static_cast<int>(list.size());
@@ -41,12 +42,12 @@ Endgame::Endgame(const CutList& list,
     for (std::size_t c = 0; c < candidates_.size(); ++c) {
         const Pattern& pattern = candidates_[c].pattern;
         std::vector<Entry> entries;
-        pieces_.emplace_back();
         for (std::size_t i = 0; i < list.size(); ++i)
             if (pattern.counts[i] > 0) {
                 entries.push_back({static_cast<int>(i), static_cast<double>(pattern.counts[i])});
-                pieces_.back().push_back({static_cast<int>(i), pattern.counts[i]});
+                held_.push_back({i, pattern.counts[i]});
             }
+        first_.push_back(held_.size());
         entries.push_back({pieces + pattern.stock, 1.0});
         master_.add(static_cast<double>(list.stock[static_cast<std::size_t>(pattern.stock)].cost),
                     entries);
@@ -62,31 +63,41 @@ Endgame::Endgame(const CutList& list,
         state_ = State::none;
 }
 
+std::span<const Endgame::Held> Endgame::held(int candidate) const {
+    const auto at = static_cast<std::size_t>(candidate);
+    return {&held_[first_[at]], first_[at + 1] - first_[at]};
+}
+
 /// Leaves out what loses too much here: by itself, and with the pieces that nobody asks for any
 /// more. Lists the candidates that hold the scarcest piece.
 bool Endgame::narrow(Node& node, std::vector<int>& holds) {
     std::vector<int> holders(list_.size(), 0);
     std::vector<int> open;
+    open.reserve(node.open.size());
+    std::size_t looked_at = 0;
     for (const int c : node.open) {
-        const auto at = static_cast<std::size_t>(c);
-        const auto kind = static_cast<std::size_t>(candidates_[at].pattern.stock);
-        double loss = candidates_[at].loss;
-        bool useful = false;
-        for (const auto& [piece, count] : pieces_[at]) {
-            const int asked = node.rest.demand[static_cast<std::size_t>(piece)];
-            useful = useful || asked > 0;
-            if (count > asked)
-                loss +=
-                    static_cast<double>(prices_[static_cast<std::size_t>(piece)]) * (count - asked);
-        }
-        if (!useful || loss > node.budget || node.rest.stock_left[kind] <= 0 ||
+        const Candidate& candidate = candidates_[static_cast<std::size_t>(c)];
+        const auto kind = static_cast<std::size_t>(candidate.pattern.stock);
+        ++looked_at;
+        if (candidate.loss > node.budget || node.rest.stock_left[kind] <= 0 ||
             node.cost + list_.stock[kind].cost > most_cost_)
             continue;
+        double loss = candidate.loss;
+        bool useful = false;
+        for (const Held& one : held(c)) {
+            const int asked = node.rest.demand[one.piece];
+            useful = useful || asked > 0;
+            if (one.count > asked)
+                loss += prices_[one.piece] * (one.count - asked);
+        }
+        looked_at += held(c).size();
+        if (!useful || loss > node.budget)
+            continue;
         open.push_back(c);
-        for (const auto& held : pieces_[at])
-            ++holders[static_cast<std::size_t>(held.first)];
+        for (const Held& one : held(c))
+            ++holders[one.piece];
     }
-    work_ += static_cast<long long>(node.open.size()) * 8;
+    work_ += static_cast<long long>(looked_at) * 2;
     node.open = std::move(open);
     std::size_t scarce = list_.size();
     for (std::size_t i = 0; i < list_.size(); ++i)
@@ -95,8 +106,8 @@ bool Endgame::narrow(Node& node, std::vector<int>& holds) {
     if (holders[scarce] == 0)
         return false;
     for (const int c : node.open)
-        for (const auto& held : pieces_[static_cast<std::size_t>(c)])
-            if (static_cast<std::size_t>(held.first) == scarce)
+        for (const Held& one : held(c))
+            if (one.piece == scarce)
                 holds.push_back(c);
     return true;
 }
@@ -113,7 +124,7 @@ bool Endgame::relax(Node& node) {
     const int first_spare = static_cast<int>(list_.size() + list_.stock.size());
     std::vector<char> strict(list_.size(), 0);
     for (std::size_t i = 0; i < list_.size(); ++i) {
-        strict[i] = static_cast<double>(prices_[i]) > node.budget ? 1 : 0;
+        strict[i] = prices_[i] > node.budget ? 1 : 0;
         master_.ban(first_spare + static_cast<int>(i), strict[i] != 0);
     }
     std::vector<double> demand(node.rest.demand.begin(), node.rest.demand.end());
@@ -144,8 +155,8 @@ bool Endgame::relax(Node& node) {
         const auto at = static_cast<std::size_t>(c);
         const auto kind = static_cast<std::size_t>(candidates_[at].pattern.stock);
         double cost = static_cast<double>(list_.stock[kind].cost) - of_stock[kind];
-        for (const auto& [piece, count] : pieces_[at])
-            cost -= price[static_cast<std::size_t>(piece)] * count;
+        for (const Held& one : held(c))
+            cost -= price[one.piece] * one.count;
         reduced.push_back(cost);
         under = std::min(under, cost);
     }
@@ -198,7 +209,7 @@ bool Endgame::odd(const Node& node) {
     std::vector<std::vector<std::uint64_t>> rows;
     std::vector<std::size_t> row_of(list_.size(), list_.size());
     for (std::size_t i = 0; i < list_.size(); ++i) {
-        if (static_cast<double>(prices_[i]) <= node.budget || node.rest.demand[i] <= 0)
+        if (prices_[i] <= node.budget || node.rest.demand[i] <= 0)
             continue;
         row_of[i] = rows.size();
         rows.emplace_back(words + 1, 0);
@@ -206,9 +217,9 @@ bool Endgame::odd(const Node& node) {
             rows.back()[last / 64] |= std::uint64_t{1} << (last % 64);
     }
     for (std::size_t at = 0; at < node.open.size(); ++at)
-        for (const auto& [piece, count] : pieces_[static_cast<std::size_t>(node.open[at])]) {
-            const std::size_t row = row_of[static_cast<std::size_t>(piece)];
-            if (row < rows.size() && count % 2 != 0)
+        for (const Held& one : held(node.open[at])) {
+            const std::size_t row = row_of[one.piece];
+            if (row < rows.size() && one.count % 2 != 0)
                 rows[row][at / 64] |= std::uint64_t{1} << (at % 64);
         }
     work_ += static_cast<long long>(rows.size() * rows.size() * (words + 1)) / 2;
@@ -274,11 +285,10 @@ Endgame::Node Endgame::child_of(const Node& node, int candidate) const {
     child.budget = node.budget - candidates_[at].loss;
     if (list_.stock[kind].limited())
         --child.rest.stock_left[kind];
-    for (const auto& [piece, count] : pieces_[at]) {
-        const auto i = static_cast<std::size_t>(piece);
-        const int taken = std::min(count, child.rest.demand[i]);
-        child.budget -= static_cast<double>(prices_[i]) * (count - taken);
-        child.rest.demand[i] -= taken;
+    for (const Held& one : held(candidate)) {
+        const int taken = std::min(one.count, child.rest.demand[one.piece]);
+        child.budget -= prices_[one.piece] * (one.count - taken);
+        child.rest.demand[one.piece] -= taken;
     }
     return child;
 }

@@ -10,7 +10,9 @@
 
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <span>
 #include <vector>
 
 #include "cutting/cut_list.h"
@@ -30,7 +32,7 @@ public:
     /// Looks for a plan of at most this cost; `budget` is what it may lose in all.
     Endgame(const CutList& list,
             std::vector<Candidate> candidates,
-            std::vector<float> prices,
+            const std::vector<float>& prices,
             double budget,
             std::int64_t most_cost);
 
@@ -41,6 +43,10 @@ public:
     [[nodiscard]] long long work() const { return work_ + master_.work(); }
 
 private:
+    struct Held {
+        std::size_t piece;
+        int count;
+    };
     struct Node {
         Rest rest;
         double budget = 0.0;
@@ -49,6 +55,7 @@ private:
         std::vector<int> next; ///< those that hold the piece to be made, best last
         int chosen = -1;       ///< that led here
     };
+    [[nodiscard]] std::span<const Held> held(int candidate) const;
     [[nodiscard]] bool enter(Node& node);
     [[nodiscard]] bool narrow(Node& node, std::vector<int>& holds);
     [[nodiscard]] bool odd(const Node& node);
@@ -59,8 +66,9 @@ private:
 
     const CutList& list_;
     std::vector<Candidate> candidates_;
-    std::vector<std::vector<std::pair<int, int>>> pieces_; ///< of each candidate: piece and count
-    std::vector<float> prices_;
+    std::vector<Held> held_;         ///< of all candidates, one after the other
+    std::vector<std::size_t> first_; ///< of each candidate in held_, and the end
+    std::vector<double> prices_;
     std::int64_t most_cost_;
     Master master_;
     int first_column_ = 0;

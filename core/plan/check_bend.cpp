@@ -1,3 +1,4 @@
+#include "base/stable_sort.h"
 #include "plan/checks.h"
 #include "plan/trial_use.h"
 #include "process/air_bend.h"
@@ -136,12 +137,9 @@ void note_needs(OperationPlan& plan, const BendCase& bend, const VeeChoice& choi
 
 /// Trial strips of this metal, thickness and V go before the house's K, that before the table.
 void choose_blank_rule(OperationPlan& plan, const Question& q) {
-    const BlankChoice choice = blank_choice(q.shop,
-                                            {q.metal.grade->id,
-                                             q.part.grade,
-                                             q.metal.thickness,
-                                             plan.tools.opening,
-                                             q.part.grain});
+    const BlankChoice choice = blank_choice(
+        q.shop,
+        {q.metal.grade->id, q.part.grade, q.metal.thickness, plan.tools.opening, q.part.grain});
     plan.blank_rule = choice.rule;
     plan.blank_source = choice.source;
     plan.trial = choice.trial;
@@ -280,7 +278,7 @@ OperationPlan plan_bend(const Question& question, const job::Bend& bend, std::si
             question.shop.machine, AttachmentKind::brake, "No brake fits this machine.");
     if (tools.empty())
         return without_vee(bend_case);
-    std::stable_sort(tools.begin(), tools.end(), [&](const VeeChoice& a, const VeeChoice& b) {
+    base::stable_sort(tools, [&](const VeeChoice& a, const VeeChoice& b) {
         return nearer(distance(bend_case, a), distance(bend_case, b));
     });
     for (const Mounting mounting : places) {

@@ -1,3 +1,4 @@
+#include "base/stable_sort.h"
 #include "plan/checks.h"
 #include "plan/part_checks.h"
 
@@ -267,9 +268,7 @@ void check_layout(const Question& question, PartPlan& plan) {
         plan.marks.push_back({Mark::Kind::hole, hole.operation, hole.face, hole.x, hole.y});
     }
     check_cut_webs(question, plan, holes);
-    std::stable_sort(holes.begin(), holes.end(), [](const PlacedHole& a, const PlacedHole& b) {
-        return a.x < b.x;
-    });
+    base::stable_sort(holes, [](const PlacedHole& a, const PlacedHole& b) { return a.x < b.x; });
     check_neighbours(plan, holes, question.metal.thickness);
     check_notches(question, plan, {plan.blank_exact, question.part.section.width});
     std::size_t number = 0;
@@ -281,7 +280,7 @@ void check_layout(const Question& question, PartPlan& plan) {
                                   Face::flat,
                                   plan.blank.bend_lines[number++],
                                   Length{}});
-    std::stable_sort(plan.marks.begin(), plan.marks.end(), [](const Mark& a, const Mark& b) {
+    base::stable_sort(plan.marks, [](const Mark& a, const Mark& b) {
         return a.x < b.x || (a.x == b.x && a.y < b.y);
     });
     check_doubled(question, plan);

@@ -1,5 +1,6 @@
 #include "plan/order_groups.h"
 
+#include "base/stable_sort.h"
 #include "plan/order_knot.h"
 
 #include <algorithm>
@@ -265,8 +266,7 @@ std::vector<int> station_by_station(const std::vector<WorkGroup>& groups,
     for (std::size_t g = 0; g < groups.size(); ++g)
         shop[g] = static_cast<int>(g);
     const auto station = [&](int group) { return groups[static_cast<std::size_t>(group)].station; };
-    std::stable_sort(
-        shop.begin(), shop.end(), [&](int a, int b) { return station(a) < station(b); });
+    base::stable_sort(shop, [&](int a, int b) { return station(a) < station(b); });
     std::vector<int> visits;
     for (std::size_t before = 1; before > 0;) {
         before = 0;

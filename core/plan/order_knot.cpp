@@ -1,5 +1,6 @@
 #include "plan/order_knot.h"
 
+#include "base/stable_sort.h"
 #include "plan/order_bounds.h"
 
 #include <algorithm>
@@ -97,7 +98,7 @@ private:
                              static_cast<int>(best.order.size()))
                         next.push_back(i);
             }
-            std::stable_sort(next.begin(), next.end(), [&](std::size_t a, std::size_t b) {
+            base::stable_sort(next, [&](std::size_t a, std::size_t b) {
                 return nodes_[a].least != nodes_[b].least ? nodes_[a].least < nodes_[b].least
                                                           : nodes_[a].state > nodes_[b].state;
             });

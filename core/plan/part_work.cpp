@@ -3,6 +3,7 @@
 // Precedence inside a part: cut, notch and punch in the flat before bends (a bent leg is in the way
 // of every stop), bends in their order, ends shaped last.
 
+#include "base/stable_sort.h"
 #include "plan/checks.h"
 
 #include <algorithm>
@@ -85,9 +86,8 @@ void list_work(PartPlan& plan) {
     const auto rank = [&](const WorkItem& item) {
         return std::pair{item.kind, turn[static_cast<std::size_t>(item.operation)]};
     };
-    std::stable_sort(plan.work.begin(), plan.work.end(), [&](const WorkItem& a, const WorkItem& b) {
-        return rank(a) < rank(b);
-    });
+    base::stable_sort(plan.work,
+                      [&](const WorkItem& a, const WorkItem& b) { return rank(a) < rank(b); });
     for (std::size_t i = 1; i < plan.work.size(); ++i) {
         const WorkItem& before = plan.work[i - 1];
         const bool same = before.kind == plan.work[i].kind && before.kind != k_bend_kind;

@@ -1,5 +1,6 @@
 #include "plan/plan.h"
 
+#include "base/stable_sort.h"
 #include "plan/batches.h"
 #include "plan/checks.h"
 #include "plan/trial_use.h"
@@ -99,9 +100,7 @@ std::vector<Need> shopping_list(const std::vector<std::shared_ptr<const PartPlan
     for (const auto& part : parts)
         for (const OperationPlan& operation : part->operations)
             all.insert(all.end(), operation.needs.begin(), operation.needs.end());
-    std::stable_sort(all.begin(), all.end(), [](const Need& a, const Need& b) {
-        return need_key(a) < need_key(b);
-    });
+    base::stable_sort(all, [](const Need& a, const Need& b) { return need_key(a) < need_key(b); });
     std::vector<Need> list;
     for (const Need& need : all) {
         if (list.empty() || need_key(list.back()) < need_key(need)) {

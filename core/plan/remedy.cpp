@@ -1,5 +1,6 @@
 #include "plan/remedy.h"
 
+#include "base/stable_sort.h"
 #include "plan/remedy_changes.h"
 #include "plan/words.h"
 
@@ -99,7 +100,7 @@ public:
     }
 
     [[nodiscard]] std::vector<Remedy> sorted() {
-        std::stable_sort(found_.begin(), found_.end(), [](const Found& a, const Found& b) {
+        base::stable_sort(found_, [](const Found& a, const Found& b) {
             return std::tuple{!a.first, a.remedy.kind} < std::tuple{!b.first, b.remedy.kind};
         });
         std::vector<Remedy> list;

@@ -1,5 +1,6 @@
 #include "plan/remedy_changes.h"
 
+#include "base/stable_sort.h"
 #include "plan/words.h"
 
 #include <algorithm>
@@ -130,7 +131,7 @@ void try_holes(const Trouble& trouble, const Offer& offer) {
         if (tool.count > 0 && tool.hole.shape == punch->hole.shape &&
             nearness(tool.hole, punch->hole) > 0.0)
             sizes.push_back(tool.hole);
-    std::stable_sort(sizes.begin(), sizes.end(), [&](const auto& a, const auto& b) {
+    base::stable_sort(sizes, [&](const auto& a, const auto& b) {
         return nearness(a, punch->hole) < nearness(b, punch->hole);
     });
     const PrintStyle style = trouble.job.style;

@@ -1,5 +1,6 @@
 // Remedies that ask for other stock or leave work to other tools.
 
+#include "base/stable_sort.h"
 #include "plan/checks.h"
 #include "plan/remedy_changes.h"
 #include "plan/words.h"
@@ -72,9 +73,8 @@ std::vector<Section> lighter(const Trouble& trouble) {
     case Shape::channel: // a lighter web comes with another flange
         break;
     }
-    std::stable_sort(found.begin(), found.end(), [](const Section& a, const Section& b) {
-        return governing(a) > governing(b);
-    });
+    base::stable_sort(
+        found, [](const Section& a, const Section& b) { return governing(a) > governing(b); });
     return found;
 }
 
@@ -117,9 +117,7 @@ std::vector<Candidate> weaker(const Trouble& trouble, const Grade& now) {
     }
     // Instead of refused metal the catalogue's first, commonest one; else the nearest in strength.
     if (!refused)
-        std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) {
-            return a.upper > b.upper;
-        });
+        base::stable_sort(found, [](const auto& a, const auto& b) { return a.upper > b.upper; });
     return found;
 }
 

@@ -1,5 +1,6 @@
 #include "plan/stock_list.h"
 
+#include "base/stable_sort.h"
 #include "plan/words.h"
 
 #include <algorithm>
@@ -113,7 +114,7 @@ bar_kinds(const Section& section, const std::string& grade, const equipment::Sho
     for (const equipment::StockBar& bar : shop.rack)
         if (bar.grade == grade && same_section(bar.section, section))
             take_kind(kinds, bar);
-    std::stable_sort(kinds.begin(), kinds.end(), [](const BarKind& a, const BarKind& b) {
+    base::stable_sort(kinds, [](const BarKind& a, const BarKind& b) {
         return a.drop != b.drop ? b.drop : a.length > b.length;
     });
     return kinds;

@@ -1,5 +1,6 @@
 #include "plan/stock_plan.h"
 
+#include "base/stable_sort.h"
 #include "plan/stock_bound.h"
 #include "plan/stock_leftover.h"
 #include "plan/stock_list.h"
@@ -136,9 +137,7 @@ void list_bars(const StockGroup& group, const Bars& bars, GroupPlan& plan) {
         if (use[k].pull + use[k].buy > 0)
             plan.use.push_back(use[k]);
     }
-    std::stable_sort(plan.kept.begin(), plan.kept.end(), [](const auto& a, const auto& b) {
-        return a.length > b.length;
-    });
+    base::stable_sort(plan.kept, [](const auto& a, const auto& b) { return a.length > b.length; });
 }
 
 StockSums sums_of(const StockGroup& group, const GroupPlan& plan) {

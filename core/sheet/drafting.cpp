@@ -1,5 +1,7 @@
 #include "sheet/drafting.h"
 
+#include "base/stable_sort.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -73,9 +75,7 @@ bool overlap(const Box& a, const Box& b) {
 
 int spread(std::vector<Figure>& figures, double most, double lowest) {
     const std::size_t before = figures.size();
-    std::stable_sort(figures.begin(), figures.end(), [](const Figure& a, const Figure& b) {
-        return a.at < b.at;
-    });
+    base::stable_sort(figures, [](const Figure& a, const Figure& b) { return a.at < b.at; });
     thin_by_stride(figures);
     while (figures.size() > 2 && total_room(figures) > most)
         figures.erase(figures.begin() + static_cast<std::ptrdiff_t>(least_missed(figures)));

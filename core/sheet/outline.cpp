@@ -1,5 +1,7 @@
 #include "sheet/outline.h"
 
+#include "base/stable_sort.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -176,8 +178,7 @@ bool has_corner(const plan::PartPlan& plan, section::Face face, job::NotchEdge e
 }
 
 void append(FaceOutline& made, std::vector<Bite>& bites) {
-    std::stable_sort(
-        bites.begin(), bites.end(), [](const Bite& a, const Bite& b) { return a.from < b.from; });
+    base::stable_sort(bites, [](const Bite& a, const Bite& b) { return a.from < b.from; });
     for (const Bite& one : bites) {
         made.outline.insert(made.outline.end(), one.edges.begin(), one.edges.end());
         made.notches.push_back({one.edges, one.operation});

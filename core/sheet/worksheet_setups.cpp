@@ -1,5 +1,6 @@
 // Set-ups in working order, each with its steps, their running dimensions and room for a tick.
 
+#include "base/stable_sort.h"
 #include "plan/batches.h"
 #include "plan/words.h"
 #include "sheet/figures.h"
@@ -24,9 +25,7 @@ std::vector<std::string> hole_rows(const plan::PartPlan& part, int operation, Pr
     for (const plan::Mark& mark : part.marks)
         if (mark.operation == operation)
             marks.push_back(&mark);
-    std::stable_sort(marks.begin(), marks.end(), [](const plan::Mark* a, const plan::Mark* b) {
-        return a->y < b->y;
-    });
+    base::stable_sort(marks, [](const plan::Mark* a, const plan::Mark* b) { return a->y < b->y; });
     std::vector<std::string> rows;
     const plan::Mark* last = nullptr;
     for (const plan::Mark* mark : marks) {

@@ -1,5 +1,6 @@
 #include "ui/views/limits_reading.h"
 
+#include "base/stable_sort.h"
 #include "plan/capacity.h"
 #include "plan/machines.h"
 #include "plan/words.h"
@@ -148,9 +149,8 @@ void read_points(const plan::Capacity& is,
                                    (point.same_grade ? "" : ", other metal")});
         into.other_grades = into.other_grades || !point.same_grade;
     }
-    std::stable_sort(into.points.begin(),
-                     into.points.end(),
-                     [](const LimitPoint& a, const LimitPoint& b) { return a.mark > b.mark; });
+    base::stable_sort(into.points,
+                      [](const LimitPoint& a, const LimitPoint& b) { return a.mark > b.mark; });
 }
 
 void lay_axes(const plan::Capacity& is, PrintStyle style, LimitsReading& into) {

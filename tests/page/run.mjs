@@ -5,12 +5,14 @@ import './round.mjs';
 import './files.mjs';
 import './touch.mjs';
 import './same.mjs';
+import './cuts.mjs';
 import './scenarios/bends.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/limits.mjs';
 import './scenarios/parts.mjs';
 import './scenarios/remedies.mjs';
 import './scenarios/start.mjs';
+import './scenarios/stock.mjs';
 import './scenarios/trials.mjs';
 import './scenarios/work.mjs';
 

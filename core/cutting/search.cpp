@@ -16,6 +16,9 @@ constexpr int k_dives_before_end = 2;
 constexpr std::size_t k_most_candidates = 20'000;
 constexpr std::size_t k_most_counts = 4'000'000; // of all candidates: 16 MB
 constexpr long long k_endgame_work = 300'000'000;
+constexpr std::int64_t k_few_bars = 40;
+constexpr int k_worth_rounds = 10;
+constexpr int k_worth_share = 8; // of the work so far one part in so many
 constexpr int k_most_dives = 100'000;
 constexpr long long k_most_placed = 5'000;
 
@@ -26,10 +29,14 @@ long long look(const CutList& list) {
 
 } // namespace
 
-Search::Search(CutList list) : list_(std::move(list)), relaxation_(list_) {}
+Search::Search(CutList list)
+    : list_(std::move(list)),
+      relaxation_(list_),
+      worth_fill_(list_, relaxation_.fills()) {}
 
 long long Search::work() const {
-    return relaxation_.work() + endgame_work_ + (endgame_ ? endgame_->work() : 0) + other_work_;
+    return relaxation_.work() + worth_fill_.work() + endgame_work_ +
+           (endgame_ ? endgame_->work() : 0) + other_work_;
 }
 
 Search::Node Search::root() const { return {{list_.demand, list_.whole_stock()}, {}}; }
@@ -159,6 +166,26 @@ void Search::fix(Node& node) {
         cut(parts[p].pattern, 1);
 }
 
+/// The last bars of a dive once more, by the worth of pieces; for a share of the work so far.
+void Search::fill_by_worth() {
+    const StockKind& kind = list_.stock.front();
+    if (list_.stock.size() != 1 || list_.ends || kind.limited())
+        return;
+    const std::int64_t most = (cost_ - list_.unit - cost_of(list_, node_->bars)) / kind.cost;
+    if (!has_plan_ || most > k_few_bars)
+        return;
+    worth_fill_.start(node_->rest.demand);
+    for (int round = 0; round < k_worth_rounds; ++round) {
+        if ((worth_fill_.work() + worth_fill_.knapsack_work()) * k_worth_share > work())
+            return;
+        if (const auto rest = worth_fill_.round(static_cast<int>(most))) {
+            Bars bars = node_->bars;
+            bars.insert(bars.end(), rest->begin(), rest->end());
+            return offer(bars);
+        }
+    }
+}
+
 /// One node, or one round of its relaxation.
 void Search::dive() {
     if (!node_) {
@@ -193,6 +220,9 @@ void Search::dive() {
         node_.reset();
         return;
     }
+    fill_by_worth();
+    if (proven())
+        return;
     const std::size_t bars = node_->bars.size();
     fix(*node_);
     node_is_set_ = false;

@@ -1,8 +1,9 @@
 // The fewest bars, and the proof that there are no fewer.
 //
 // Method   longest first and best fit; the linear program (relaxation.h) for the bound; plans from
-//          it by cutting what it cuts whole, then what it cuts most, and solving again; the end of
-//          a hard case among the few patterns left (endgame.h)
+//          it by cutting what it cuts whole, then what it cuts most, and solving again, the last
+//          bars by the worth of pieces (worth_fill.h); the end of a hard case among the few
+//          patterns left (endgame.h)
 // Valid    any list that cut_list() gives. Work is counted, not timed: the same list and the same
 //          work make the same plan on any machine. Can be stopped after any slice and run on.
 
@@ -17,6 +18,7 @@
 #include "cutting/endgame.h"
 #include "cutting/first_fit.h"
 #include "cutting/relaxation.h"
+#include "cutting/worth_fill.h"
 
 namespace treadle::cutting {
 
@@ -53,6 +55,7 @@ private:
     void quick();
     void columns();
     void dive();
+    void fill_by_worth();
     void prices();
     void endgame();
     void offer(const Bars& bars);
@@ -65,6 +68,7 @@ private:
 
     CutList list_;
     Relaxation relaxation_;
+    WorthFill worth_fill_;
     Phase phase_ = Phase::quick;
     Bars best_;
     bool has_plan_ = false;

@@ -9,8 +9,7 @@ namespace treadle::cutting {
 namespace {
 
 constexpr double k_rounding = 1e-6;
-constexpr double k_sure = 0.6;  // a dive's first try cuts every pattern used so often
-constexpr double k_surer = 0.9; // later tries cut fewer before they solve again
+constexpr double k_sure = 0.7; // a dive cuts every pattern used so often before it solves again
 constexpr double k_shuffle = 0.25;
 constexpr int k_dives_before_end = 2;
 constexpr std::size_t k_most_candidates = 20'000;
@@ -152,13 +151,13 @@ void Search::fix(Node& node) {
     }
     other_work_ += look(list_) * static_cast<long long>(parts.size() + 1);
     // Later dives look elsewhere: the shares are shuffled a little.
-    double sure = dives_ == 0 ? k_sure : k_surer;
+    double sure = k_sure;
     if (dives_ > 0) {
         for (Part& part : parts) {
             shuffle_ = shuffle_ * 6364136223846793005ULL + 1442695040888963407ULL;
             part.share += k_shuffle * static_cast<double>(shuffle_ >> 40) / 16777216.0;
         }
-        sure = (dives_ % 3 == 0 ? k_sure : k_surer) + k_shuffle;
+        sure += k_shuffle;
     }
     std::stable_sort(
         parts.begin(), parts.end(), [](const Part& a, const Part& b) { return a.share > b.share; });

@@ -67,7 +67,7 @@ void supply(Editing& editing) {
         editing.change().count = *typed;
     if (const auto typed = form.maybe("Price of one", editing.path + "price", bar.price))
         editing.change().price = *typed;
-    if (form.toggle("Left over from a bar", editing.path + "drop", bar.drop)) {
+    if (form.toggle("Is a drop", editing.path + "drop", bar.drop)) {
         StockBar& changed = editing.change();
         changed.drop = !bar.drop;
         if (changed.drop && !changed.count)

@@ -154,7 +154,11 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
     const PrintStyle style = session.job().style;
     StockReading reading;
     reading.total = plan::stock_words(board.groups, board.plan);
-    reading.sums = plan::sums_words(board.plan.sums, style);
+    const bool any = std::any_of(board.plan.groups.begin(),
+                                 board.plan.groups.end(),
+                                 [](const plan::GroupPlan& group) { return group.has_plan; });
+    if (any)
+        reading.sums = plan::sums_words(board.plan.sums, style);
     reading.not_from_bars = plan::not_from_bars_words(session.plan());
     for (std::size_t i = 0; i < board.groups.size(); ++i) {
         const plan::StockGroup& group = board.groups[i];
@@ -163,6 +167,10 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
             source.longest = std::max(source.longest, kind.length);
         reading.groups.push_back(read_group(source, board.plan.groups[i], board.searches[i]));
     }
+    if (std::any_of(reading.groups.begin(),
+                    reading.groups.end(),
+                    [](const StockGroupReading& group) { return group.looking; }))
+        reading.total += "; still looking";
     kept_ = std::move(reading);
     revision_ = session.revision();
     change_ = board.change;

@@ -157,7 +157,8 @@ void stock_view(Desk& desk, const ui::Rect& rect) {
                 {ui::TextSize::title, true, ui::Ink::ink, ui::Align::left});
     rest.y += height;
     rest.y += ui::paragraph(ui, rest, reading.total, k_bold);
-    rest.y += ui::paragraph(ui, rest, reading.sums, k_quiet);
+    if (!reading.sums.empty())
+        rest.y += ui::paragraph(ui, rest, reading.sums, k_quiet);
     if (!reading.not_from_bars.empty())
         rest.y += ui::paragraph(ui, rest, reading.not_from_bars, k_quiet);
     rest.y += ui.size().gap;

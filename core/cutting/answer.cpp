@@ -1,5 +1,6 @@
 #include "cutting/answer.h"
 
+#include <algorithm>
 #include <charconv>
 #include <optional>
 
@@ -117,6 +118,11 @@ Result<CutList> read_list_text(std::string_view text) {
         if (kind.open > kind.closed || (!kind.limited() && kind.cost == 0) ||
             kind.cost % list.unit != 0)
             return Refusal{"list", "This is no list of bars to cut.", ""};
+    for (const int length : list.length)
+        if (std::none_of(list.stock.begin(), list.stock.end(), [&](const StockKind& kind) {
+                return kind.available > 0 && kind.takes(length);
+            }))
+            return Refusal{"list", "A piece of this list goes into no bar.", ""};
     return list;
 }
 

@@ -131,4 +131,7 @@ TEST_CASE("a list no cut_list makes is refused") {
         !cutting::read_list_text("1 50 1 1 101 0 100 1 2147483647 0 1 1 0").ok()); // open > closed
     CHECK(!cutting::read_list_text("1 50 1 1 100 0 100 0 2147483647 0 1 1 0").ok()); // free, no end
     CHECK(!cutting::read_list_text("1 50 1 1 100 0 100 3 2147483647 0 2 1 0").ok()); // 3 not of 2
+    CHECK(!cutting::read_list_text("1 50 1 1 40 0 40 1 2147483647 0 1 1 0").ok());   // too long
+    CHECK(!cutting::read_list_text("1 50 1 1 0 0 0 1 2147483647 0 1 1 0").ok());     // no bar
+    CHECK(!cutting::read_list_text("1 50 1 1 100 0 100 1 0 0 1 1 0").ok());          // none left
 }

@@ -7,7 +7,7 @@ namespace treadle::cutting {
 
 namespace {
 
-constexpr double k_longer_is_worth = 1.03; // power of the length
+constexpr double k_longer_is_worth = 0.07; // more, for each part of a bar's length
 constexpr double k_most_worth = 4'000'000.0;
 
 } // namespace
@@ -18,10 +18,16 @@ WorthFill::WorthFill(const CutList& list, Knapsack& knapsack)
       worth_(list.size()),
       whole_(list.size()) {}
 
+/// A little more than its length; no power of it, which two machines may round differently.
+double WorthFill::first_worth(std::size_t piece) const {
+    const double length = list_.length[piece];
+    return length * (1.0 + k_longer_is_worth * length / list_.longest_fill());
+}
+
 void WorthFill::start(const Counts& demand) {
     demand_ = demand;
     for (std::size_t i = 0; i < list_.size(); ++i)
-        worth_[i] = std::pow(list_.length[i], k_longer_is_worth);
+        worth_[i] = first_worth(i);
 }
 
 /// The worths of the pieces of a bar move towards what they had to pay for it.
@@ -34,8 +40,7 @@ void WorthFill::correct(const Counts& counts, const Counts& left) {
         shuffle_ = shuffle_ * 6364136223846793005ULL + 1442695040888963407ULL;
         const double uneven = 1.0 + static_cast<double>(shuffle_ >> 40) / 16777216.0;
         const double old_share = uneven * (demand_[i] + left[i]) / counts[i];
-        worth_[i] = (old_share * worth_[i] + dear * std::pow(list_.length[i], k_longer_is_worth)) /
-                    (old_share + 1.0);
+        worth_[i] = (old_share * worth_[i] + dear * first_worth(i)) / (old_share + 1.0);
     }
 }
 

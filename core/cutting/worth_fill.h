@@ -30,6 +30,7 @@ public:
     [[nodiscard]] long long knapsack_work() const { return knapsack_work_; } ///< of these rounds
 
 private:
+    [[nodiscard]] double first_worth(std::size_t piece) const;
     void correct(const Counts& counts, const Counts& left);
 
     const CutList& list_;

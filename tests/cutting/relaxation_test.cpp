@@ -5,7 +5,6 @@
 #include "cutting/all_plans.h"
 #include "cutting/first_fit.h"
 #include "cutting/relaxation.h"
-#include "evidence_rows.h"
 
 using namespace treadle;
 using namespace treadle::test;
@@ -36,7 +35,6 @@ TEST_CASE("a printed example") {
     CHECK(relaxation.bound() > 452.0);
     cutting::Certificate certificate = relaxation.certificate();
     CHECK(cutting::proven_bound(list, certificate) == 453);
-    test::count_rows("from-memory", 1, "stock.cut");
 }
 
 TEST_CASE("threes that fill their bars lose nothing") {

@@ -291,8 +291,8 @@ TEST_CASE("a larger hole never asks for less force") {
         Case c{Bench{}, plate(inches(random.between(0.05, 0.9)), inches(14.0), inches(40.0))};
         job::Punch punch = random_punch(random, 40.0, 14.0);
         const auto force = [&] {
-            const auto* check = find(c.bench.plan(c.part, punch), plan::Rule::force);
-            return std::get<Force>(plan::Check(*check).demand_high);
+            const plan::OperationPlan plan = c.bench.plan(c.part, punch);
+            return std::get<Force>(find(plan, plan::Rule::force)->demand_high);
         };
         const Force before = force();
         punch.hole.size = punch.hole.size * random.between(1.0, 1.6);

@@ -99,8 +99,10 @@ TEST_CASE("every rule's sentence says something of its own") {
             if (check.rule == limit.rule && check.outcome == limit.outcome)
                 CHECK(plan::sentence(check, inch).size() > 15);
     }
-    for (const WarningLimit& limit : warnings())
-        for (const plan::Check& check : operation(limit.made(limit.beyond), limit.operation).checks)
+    for (const WarningLimit& limit : warnings()) {
+        const plan::PartPlan beyond = limit.made(limit.beyond);
+        for (const plan::Check& check : operation(beyond, limit.operation).checks)
             if (check.rule == limit.rule && check.warning)
                 CHECK(plan::sentence(check, inch).size() > 25); // and what to do
+    }
 }

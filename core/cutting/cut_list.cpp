@@ -38,11 +38,15 @@ bool is_plan(const CutList& list, const Bars& bars) {
     for (const CutBars& bar : bars) {
         const auto kind = static_cast<std::size_t>(bar.pattern.stock);
         if (bar.times < 1 || kind >= list.stock.size() ||
+            bar.pattern.counts.size() != list.size() ||
             !list.stock[kind].takes(fill_of(list, bar.pattern.counts)))
             return false;
         used[kind] += bar.times;
-        for (std::size_t i = 0; i < list.size(); ++i)
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            if (bar.pattern.counts[i] < 0)
+                return false;
             made[i] += static_cast<long long>(bar.times) * bar.pattern.counts[i];
+        }
     }
     for (std::size_t k = 0; k < list.stock.size(); ++k)
         if (list.stock[k].limited() && used[k] > list.stock[k].available)

@@ -34,6 +34,9 @@ TEST_CASE("a plan makes every piece as often as asked") {
     CHECK(
         !cutting::is_plan(list, {bar(0, {1, 2, 0}), bar(0, {1, 1, 1}), bar(1, {0, 0, 1})})); // 110
     CHECK(!cutting::is_plan(list, {}));
+    // Counts of another list, and a piece taken back.
+    CHECK(!cutting::is_plan(list, {bar(0, {2, 0}), bar(0, {0, 3}), bar(1, {0, 0})}));
+    CHECK(!cutting::is_plan(list, {bar(0, {2, 0, -1}), bar(0, {0, 3, 0}), bar(1, {0, 0, 2})}));
 }
 
 TEST_CASE("a plan uses no bar that is not there") {

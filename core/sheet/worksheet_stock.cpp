@@ -50,7 +50,7 @@ void write_group(Html& html,
                  const plan::StockGroup& group,
                  const plan::GroupPlan& planned) {
     const PrintStyle style = in.job.style;
-    html.open("section", "class=\"setup\"").element("h3", plan::stock_title(group, style));
+    html.open("section", "class=\"setup stock\"").element("h3", plan::stock_title(group, style));
     html.element("p", plan::proof_words(group, planned, style), "class=\"formula\"");
     if (group.problem)
         html.element("p", group.problem->detail);
@@ -83,6 +83,8 @@ void write_stock(Html& html, const SheetInputs& in) {
     html.element("p", plan::stock_words(groups, stock) + ".");
     if (!groups.empty())
         html.element("p", plan::sums_words(stock.sums, in.job.style));
+    if (in.shop.machine.invented)
+        html.element("p", "The rack and its prices are invented, as the machine is.");
     if (!others.empty())
         html.element("p", others + ".");
     for (std::size_t i = 0; i < groups.size(); ++i)

@@ -58,6 +58,7 @@ th[scope="row"] { overflow-wrap: normal; }
 .bars th:first-child { width: 24mm; }
 .bars td:last-child { width: 26mm; }
 .first { break-before: avoid; }
+.stock > p, .stock > .ticks { break-after: avoid; }
 .blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
 .parts { break-before: page; }
 .part { break-inside: avoid; margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }

@@ -14,19 +14,22 @@ namespace treadle::ui {
 /// 0xAABBGGRR, the order that Dear ImGui draws.
 using Colour = std::uint32_t;
 
+/// Each ink has one reason to be there; what has none of these reasons is drawn in `ink`.
 enum class Ink : std::uint8_t {
-    paper,
-    bench, ///< ground behind lists
-    ink,
-    quiet, ///< second line of text
-    line,
-    touch, ///< what can be pressed
-    steel, ///< fill of metal in a drawing
-    cut,   ///< outline of metal in a drawing
-    fits,
-    up_to,
-    does_not_fit,
-    not_known,
+    paper, ///< what is worked on: drawing, form, chosen row. White, the most light a screen gives
+    bench, ///< what lies around it. One step darker, so that paper is found without a frame
+    ink,   ///< what is: text, figures, the rule between regions. Nearly black, for contrast
+    quiet, ///< what explains: second lines, units, notes. Read when looked for, still 4.5 on steel
+    line,  ///< rules between rows of one list: seen, never read
+    touch, ///< what can be pressed, and nothing else. Blue-green: no verdict is near it
+    steel, ///< metal in a drawing. A tint of what a mill plate looks like; holes stay paper
+    cut,   ///< edges of metal in a drawing
+    // Verdicts. Hues that stay apart for eyes that confuse red and green (they differ in
+    // lightness and in blue too), and each has a shape and a word of its own beside it.
+    fits,         ///< green, as on every gauge
+    up_to,        ///< amber, the colour of "look first": fits up to a strength that must be read
+    does_not_fit, ///< red
+    not_known,    ///< violet: neither good nor bad, and no other thing has it
 };
 constexpr std::size_t k_ink_count = static_cast<std::size_t>(Ink::not_known) + 1;
 
@@ -50,7 +53,8 @@ struct Palette {
 /// Ratio of luminances by WCAG 2.2, 1 to 21.
 [[nodiscard]] double contrast(Colour a, Colour b);
 
-/// Lengths in CSS pixels.
+/// Lengths in CSS pixels. Distances are steps of 4: 4 between a thing and its own words, 8 between
+/// neighbours at the desk, 12 in the shop, 16 around a region, 24 around what destroys.
 struct Metrics {
     float target = 32;     ///< least height of what can be pressed
     float primary = 44;    ///< height of the main action

@@ -96,3 +96,17 @@ TEST_CASE("a wish for the focus is told once") {
     CHECK(tree.end_frame("a"));
     CHECK(tree.take_changes().find("\"focus\"") != std::string::npos);
 }
+
+TEST_CASE("a field that gives every letter says so to the mirror, and reused memory does not") {
+    Semantics tree;
+    tree.begin_frame();
+    tree.add("field", Role::text).live = true;
+    CHECK(tree.end_frame(""));
+    CHECK(tree.take_changes().find("\"live\":true") != std::string::npos);
+    for (int frame = 0; frame < 2; ++frame) { // the second one is drawn in the memory of the first
+        tree.begin_frame();
+        tree.add("field", Role::text);
+        tree.end_frame("");
+    }
+    CHECK_FALSE(tree.find("field")->live);
+}

@@ -129,6 +129,13 @@ mergeInto(LibraryManager.library, {
 
     // ---- keys and focus ------------------------------------------------------------------------
 
+    sendKey: function (event) {
+      var key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+      return Treadle.withText(key, function (at) {
+        return _treadle_on_key(at, event.ctrlKey || event.metaKey, event.shiftKey, event.altKey);
+      });
+    },
+
     listenKeys: function () {
       document.addEventListener('keydown', function (event) {
         var target = event.target;
@@ -137,11 +144,7 @@ mergeInto(LibraryManager.library, {
         if (tag === 'SELECT' || (tag === 'INPUT' && target.type !== 'checkbox')) return;
         if ((event.key === 'Enter' || event.key === ' ') && Treadle.isPressable(target)) return;
         if (document.getElementById('preview').contains(target)) return;
-        var key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-        var used = Treadle.withText(key, function (at) {
-          return _treadle_on_key(at, event.ctrlKey || event.metaKey, event.shiftKey, event.altKey);
-        });
-        if (used) event.preventDefault();
+        if (Treadle.sendKey(event)) event.preventDefault();
       });
       Treadle.mirror.addEventListener('focusin', function (event) {
         var element = event.target.closest('[data-id]');
@@ -159,12 +162,22 @@ mergeInto(LibraryManager.library, {
       var id = element.dataset.id;
       var node = Treadle.nodes.get(id);
       if (!node || element.value === node.data.value) return;
-      Treadle.dirty.set(id, 2);
+      if (!node.data.live) Treadle.dirty.set(id, 2); // the letters of a live field stay the user's
       Treadle.withText(id, function (at) {
         Treadle.withText(element.value, function (value) {
           _treadle_on_text(at, value);
         });
       });
+    },
+    isLive: function (element) {
+      var node = Treadle.nodes.get(element.dataset.id);
+      return Boolean(node && node.data.live);
+    },
+    // What a field of words does not need itself: Ctrl+K everywhere, and in a live field the keys
+    // that move among what was found.
+    isForThePage: function (element, event) {
+      if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'k') return true;
+      return Treadle.isLive(element) && /^(Enter|Escape|ArrowUp|ArrowDown)$/.test(event.key);
     },
     wireText: function (element) {
       // Entering a field selects all of it; the click that entered it must not undo that.
@@ -177,11 +190,17 @@ mergeInto(LibraryManager.library, {
         if (entered) element.select();
         entered = false;
       });
-      element.addEventListener('input', function () { entered = false; });
+      element.addEventListener('input', function (event) {
+        entered = false;
+        if (Treadle.isLive(element) && !event.isComposing) Treadle.commit(element);
+      });
       element.addEventListener('blur', function () { Treadle.commit(element); });
       element.addEventListener('keydown', function (event) {
         if (event.isComposing) return;
-        if (event.key === 'Enter') {
+        if (Treadle.isForThePage(element, event)) {
+          Treadle.commit(element);
+          if (Treadle.sendKey(event)) event.preventDefault();
+        } else if (event.key === 'Enter') {
           Treadle.commit(element);
           if (Treadle.lastPointer === 'touch') element.blur();
           event.preventDefault();

@@ -76,6 +76,7 @@ field_of_words(Ui& ui, std::string_view id, const Rect& rect, const Field& field
     if (!field.note.empty())
         node.note.append(node.note.empty() ? "" : ", ").append(field.note);
     node.error.assign(field.error);
+    node.live = field.live;
     const std::string full = node.id;
     add_error_node(ui, id, parts, field);
     if (ui.is_visible(rect)) {

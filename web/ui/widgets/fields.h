@@ -25,6 +25,7 @@ struct Field {
     std::string_view note;  ///< small, below the box, when there is no error
     std::string_view error; ///< below the box, with the cross of "does not fit"
     bool enabled = true;
+    bool live = false; ///< gives the text at every letter; arrows, Enter and Escape are the page's
 };
 
 /// Height that a field takes: label, box and the line below when `with_line`.

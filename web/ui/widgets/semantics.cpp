@@ -54,8 +54,8 @@ long long whole(float px) { return std::llround(px); }
 bool same(const Node& a, const Node& b) {
     return a.role == b.role && a.name == b.name && a.value == b.value && a.note == b.note &&
            a.error == b.error && a.options == b.options && a.selected == b.selected &&
-           a.level == b.level && a.enabled == b.enabled && a.on == b.on && a.rect == b.rect &&
-           a.content_height == b.content_height && a.offset == b.offset;
+           a.level == b.level && a.enabled == b.enabled && a.on == b.on && a.live == b.live &&
+           a.rect == b.rect && a.content_height == b.content_height && a.offset == b.offset;
 }
 
 void write_node(base::JsonWriter& json, const Node& node) {
@@ -63,6 +63,8 @@ void write_node(base::JsonWriter& json, const Node& node) {
     json.field("id", node.id).field("role", role_word(node.role)).field("name", node.name);
     json.field("value", node.value).field("note", node.note).field("error", node.error);
     json.field("enabled", node.enabled).field("on", node.on).field("level", node.level);
+    if (node.live)
+        json.field("live", true);
     json.key("box").begin_array();
     for (const float px : {node.rect.x, node.rect.y, node.rect.w, node.rect.h})
         json.integer(whole(px));
@@ -105,6 +107,7 @@ Node& Semantics::add(std::string_view id, Role role) {
     node.level = 0;
     node.enabled = true;
     node.on = false;
+    node.live = false;
     node.parent = open_.empty() ? -1 : open_.back();
     node.content_height = 0;
     node.offset = 0;

@@ -49,9 +49,10 @@ struct Node {
     int selected = -1; ///< of options
     int level = 0;     ///< of a heading; line count of a text field
     bool enabled = true;
-    bool on = false; ///< checked, selected or pressed
-    int parent = -1; ///< index of the container
-    Rect rect;       ///< inside a scroll: from the top left of its content
+    bool on = false;   ///< checked, selected or pressed
+    bool live = false; ///< a text field that gives every letter at once
+    int parent = -1;   ///< index of the container
+    Rect rect;         ///< inside a scroll: from the top left of its content
     float content_height = 0;
     float offset = 0; ///< of a scroll
 };

@@ -110,7 +110,7 @@ base::Result<JobTime> job_time(const Plan& plan, const equipment::Shop& shop) {
 }
 
 std::string duration_words(Duration time) {
-    constexpr double k_hours_from_min = 100.0;
+    constexpr double k_hours_from_min = 59.95; // what would round to 60.0
     const double in_minutes = quantity::to_minutes(time);
     if (in_minutes < k_hours_from_min)
         return base::write_fixed(in_minutes, 1) + " min";

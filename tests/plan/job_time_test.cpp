@@ -159,7 +159,9 @@ TEST_CASE("one piece in so many costs a check in every set-up of its part") {
 
 TEST_CASE("times are said in minutes, long ones in hours, and invented ones as such") {
     CHECK(plan::duration_words(seconds(59.0)) == "1.0 min");
-    CHECK(plan::duration_words(minutes(99.94)) == "99.9 min");
+    CHECK(plan::duration_words(minutes(59.94)) == "59.9 min");
+    CHECK(plan::duration_words(minutes(59.95)) == "1 h 00 min");
+    CHECK(plan::duration_words(minutes(70.3)) == "1 h 11 min");
     CHECK(plan::duration_words(minutes(125.0)) == "2 h 05 min");
     CHECK(plan::duration_words(minutes(119.5)) == "2 h 00 min");
     Bench bench = six_holes(0);

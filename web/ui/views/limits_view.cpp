@@ -109,7 +109,7 @@ float figures(Desk& desk, const ui::Rect& rect, const LimitsReading& reading) {
     const float line = ui::line_height(ui, ui::TextSize::body) + 4;
     const auto columns = [&](std::array<std::string_view, 4> words, ui::TextStyle style) {
         ui::Rect place{rest.x, rest.y, rest.w, line};
-        constexpr std::array k_shares = {0.19F, 0.18F, 0.24F, 0.39F};
+        constexpr std::array k_shares = {0.17F, 0.17F, 0.22F, 0.44F};
         for (std::size_t i = 0; i < words.size(); ++i) {
             if (i == 3)
                 style.size = ui::TextSize::small;
@@ -182,8 +182,9 @@ float one_station(Desk& desk, const ui::Rect& rect) {
         rest.y = operations(desk, rest, reading);
         return figures(desk, rest, reading);
     }
-    return std::max(operations(desk, rest.column(0, 2, 24), reading),
-                    figures(desk, rest.column(1, 2, 24), reading));
+    // The table needs more of the width: its last column names the limit in words.
+    const ui::Rect table = rest.cut_right(rest.w * 0.56F, 24);
+    return std::max(operations(desk, rest, reading), figures(desk, table, reading));
 }
 
 } // namespace

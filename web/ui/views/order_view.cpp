@@ -16,6 +16,8 @@ namespace {
 constexpr ui::TextStyle k_title{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_setting{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
 constexpr float k_indent = 12; ///< where the words of a row begin
+/// From this width on what goes with the set-ups stands beside them.
+constexpr float k_two_columns = 1180;
 /// Up to so many set-ups a screen reader hears all of them, not only those in sight.
 constexpr std::size_t k_whole_list = 60;
 constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
@@ -89,6 +91,29 @@ float not_in_order(Desk& desk, ui::Rect rest) {
     return any ? rest.y + ui.size().gap : rest.y;
 }
 
+float to_buy(Desk& desk, ui::Rect rest) {
+    ui::Ui& ui = desk.ui;
+    if (desk.readings.shopping().empty())
+        return rest.y;
+    ui::heading(ui,
+                rest.cut_top(ui::line_height(ui, ui::TextSize::large) + 6),
+                "To buy before the work starts",
+                2,
+                k_title);
+    for (const std::string& need : desk.readings.shopping())
+        rest.y += ui::paragraph(ui, rest, need);
+    return rest.y + ui.size().margin;
+}
+
+float set_ups(Desk& desk, ui::Rect rest) {
+    auto& order = desk.readings.order();
+    if (order.empty())
+        rest.y += ui::paragraph(desk.ui, rest, "Nothing can be put in order yet.");
+    for (std::size_t i = 0; i < order.size(); ++i)
+        rest.y = in_sight(desk, rest, order[i], i, order.size() <= k_whole_list);
+    return rest.y;
+}
+
 } // namespace
 
 void order_view(Desk& desk, const ui::Rect& rect) {
@@ -97,7 +122,9 @@ void order_view(Desk& desk, const ui::Rect& rect) {
     const ui::Scope scope(ui, "order");
     ui::ScrollArea area(ui, "view", rect, "Order of work");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);
-    rest.w = std::min(rest.w, 900 * ui.size().text_scale);
+    const float scale = ui.size().text_scale;
+    const bool two_columns = rest.w >= k_two_columns * scale;
+    rest.w = std::min(rest.w, (two_columns ? 1500.0F : 900.0F) * scale);
     rest.y += ui.size().gap;
     const float height = ui::line_height(ui, ui::TextSize::title) + 6;
     ui::heading(ui,
@@ -109,23 +136,16 @@ void order_view(Desk& desk, const ui::Rect& rect) {
     rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet);
     rest.y += ui::paragraph(ui, rest, desk.readings.time(), k_quiet) + ui.size().gap;
     rest.y = not_in_order(desk, rest);
-    if (!desk.readings.shopping().empty()) {
-        rest.y += ui::paragraph(ui,
-                                rest,
-                                "To buy before the work starts",
-                                {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
-        for (const std::string& need : desk.readings.shopping())
-            rest.y += ui::paragraph(ui, rest, need);
-        rest.y += ui.size().gap;
+    if (!two_columns) {
+        rest.y = set_ups(desk, rest.moved(0, to_buy(desk, rest) - rest.y));
+        rest.y = lane_rows(desk, rest);
+        return area.finish(wear_rows(desk, rest));
     }
-    rest.y = lane_rows(desk, rest);
-    auto& order = desk.readings.order();
-    if (order.empty())
-        rest.y += ui::paragraph(ui, rest, "Nothing can be put in order yet.");
-    for (std::size_t i = 0; i < order.size(); ++i)
-        rest.y = in_sight(desk, rest, order[i], i, order.size() <= k_whole_list);
-    rest.y = wear_rows(desk, rest);
-    area.finish(rest.y);
+    ui::Rect beside = rest.cut_right(rest.w * 0.42F, 2 * ui.size().margin);
+    const float left = set_ups(desk, rest);
+    beside.y = to_buy(desk, beside);
+    beside.y = lane_rows(desk, beside);
+    area.finish(std::max(left, wear_rows(desk, beside)));
 }
 
 } // namespace treadle::views

@@ -147,7 +147,7 @@ void stock_view(Desk& desk, const ui::Rect& rect) {
     const StockReading& reading = desk.readings.stock.of(desk.session, desk.stock);
     ui::ScrollArea area(ui, "view", rect, "Bars");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);
-    rest.w = std::min(rest.w, 900 * ui.size().text_scale);
+    rest.w = std::min(rest.w, 1200 * ui.size().text_scale);
     rest.y += ui.size().gap;
     const float height = ui::line_height(ui, ui::TextSize::title) + 6;
     ui::heading(ui,

@@ -29,6 +29,7 @@ struct WheelEvent {
     float y = 0;
     float notches_x = 0;
     float notches_y = 0;
+    bool zoom = false; ///< Ctrl or Cmd was held, or two fingers pinched a touchpad
 };
 
 /// A key that no input element took. Modifiers come with each event, so none can get stuck.
@@ -60,7 +61,8 @@ public:
     virtual void resize(const StageSize& size) = 0;
     virtual void prefer(const Preferences& preferences) = 0;
     virtual void pointer(const PointerEvent& event) = 0;
-    virtual void wheel(const WheelEvent& event) = 0;
+    /// True when the page used it. What it leaves of Ctrl and wheel is the browser's own zoom.
+    virtual bool wheel(const WheelEvent& event) = 0;
     /// True when the page used the key, so that the browser does not.
     virtual bool key(const KeyEvent& event) = 0;
 

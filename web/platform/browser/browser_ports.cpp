@@ -9,7 +9,7 @@ namespace treadle::platform::browser {
 
 namespace {
 
-/// Text that glue.js made with malloc.
+/// Text that the glue made with malloc.
 std::string taken(char* text) {
     std::string copy(text != nullptr ? text : "");
     std::free(text);

@@ -1,4 +1,4 @@
-// The functions of glue.js, which only carry bytes between the browser and the program.
+// The functions of glue/*.js, which only carry bytes between the browser and the program.
 
 #pragma once
 

@@ -135,7 +135,7 @@ bool run(Page& page) {
 
 } // namespace treadle::platform::browser
 
-// ---- called by glue.js --------------------------------------------------------------------------
+// ---- called by glue/ --------------------------------------------------------------------------
 
 namespace tp = treadle::platform;
 using tp::browser::browser_ports;
@@ -165,8 +165,9 @@ treadle_on_pointer(int phase, int kind, int id, float x, float y, double seconds
                           seconds});
 }
 
-EMSCRIPTEN_KEEPALIVE void treadle_on_wheel(float x, float y, float notches_x, float notches_y) {
-    host().page->wheel({x, y, notches_x, notches_y});
+EMSCRIPTEN_KEEPALIVE int
+treadle_on_wheel(float x, float y, float notches_x, float notches_y, int zoom) {
+    return host().page->wheel({x, y, notches_x, notches_y, zoom != 0}) ? 1 : 0;
 }
 
 EMSCRIPTEN_KEEPALIVE int treadle_on_key(const char* key, int control, int shift, int alt) {

@@ -86,10 +86,12 @@ void Stage::pointer(const platform::PointerEvent& event) {
         ports_.request_frame("glide", 1);
 }
 
-void Stage::wheel(const platform::WheelEvent& event) {
+bool Stage::wheel(const platform::WheelEvent& event) {
     gestures_.stop_glide();
-    if (ui_.scroll_at(event.x, event.y, event.notches_y * k_px_per_notch))
-        ports_.request_frame("wheel", 2);
+    if (event.zoom || !ui_.scroll_at(event.x, event.y, event.notches_y * k_px_per_notch))
+        return false;
+    ports_.request_frame("wheel", 2);
+    return true;
 }
 
 bool Stage::key(const platform::KeyEvent& event) {

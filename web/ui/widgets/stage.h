@@ -37,7 +37,7 @@ public:
     void resize(const platform::StageSize& size) override;
     void prefer(const platform::Preferences& preferences) override;
     void pointer(const platform::PointerEvent& event) override;
-    void wheel(const platform::WheelEvent& event) override;
+    bool wheel(const platform::WheelEvent& event) override;
     bool key(const platform::KeyEvent& event) override;
     void activate(const std::string& id) override;
     void commit_text(const std::string& id, const std::string& value) override;

@@ -1,0 +1,200 @@
+// Carries bytes between the browser and the program. It decides nothing about jobs or looks.
+//
+// Linked with --js-library, before the other files of this folder, which add to $Treadle. Traps of
+// that: no Map as a property's value (made in treadle_listen), and names of the runtime such as
+// UTF8ToString are used but not listed as dependencies.
+
+mergeInto(LibraryManager.library, {
+  $Treadle: {
+    nodes: null, // id -> {element, data}
+    dirty: null, // id -> frames until the element is set back to what the program holds
+    stage: null,
+    mirror: null,
+    canvas: null,
+    pointerUpAt: 0,
+    lastPointer: 'mouse',
+    wakeTimer: 0,
+    contextTimer: 0,
+    database: null,
+    wakeLock: null,
+    wantsAwake: false,
+    focusBeforeDialog: null,
+    focusBeforePreview: null,
+    dialogId: '',
+    cutting: null, // a promise of the function that asks the cutter
+
+    // ---- strings and bytes ---------------------------------------------------------------------
+
+    text: function (words) {
+      var length = lengthBytesUTF8(words) + 1;
+      var at = _malloc(length);
+      stringToUTF8(words, at, length);
+      return at;
+    },
+    withText: function (words, call) {
+      var at = Treadle.text(words);
+      try {
+        return call(at);
+      } finally {
+        _free(at);
+      }
+    },
+    withBytes: function (bytes, call) {
+      var at = _malloc(bytes.length + 1);
+      HEAPU8.set(bytes, at);
+      HEAPU8[at + bytes.length] = 0;
+      try {
+        return call(at, bytes.length);
+      } finally {
+        _free(at);
+      }
+    },
+
+    // ---- trouble -------------------------------------------------------------------------------
+
+    trouble: function (title, words) {
+      var box = document.getElementById('trouble');
+      document.getElementById('trouble-title').textContent = title;
+      document.getElementById('trouble-words').textContent = words;
+      document.getElementById('splash').hidden = true;
+      box.hidden = false;
+      document.documentElement.dataset.state = 'trouble';
+    },
+
+    // ---- size and preferences ------------------------------------------------------------------
+
+    listenSize: function () {
+      var coarse = matchMedia('(pointer: coarse)');
+      var tell = function () {
+        var density = window.devicePixelRatio || 1;
+        var width = Treadle.stage.clientWidth, height = Treadle.stage.clientHeight;
+        Treadle.canvas.width = Math.max(1, Math.round(width * density));
+        Treadle.canvas.height = Math.max(1, Math.round(height * density));
+        _treadle_on_resize(width, height, density, coarse.matches ? 1 : 0);
+      };
+      new ResizeObserver(tell).observe(Treadle.stage);
+      coarse.addEventListener('change', tell);
+      var watchDensity = function () {
+        matchMedia('(resolution: ' + window.devicePixelRatio + 'dppx)')
+          .addEventListener('change', function () { tell(); watchDensity(); }, { once: true });
+      };
+      watchDensity();
+      tell();
+      var wishes = ['(prefers-color-scheme: dark)', '(prefers-reduced-motion: reduce)',
+        '(prefers-contrast: more)'].map(function (query) { return matchMedia(query); });
+      var prefer = function () {
+        _treadle_on_prefer(wishes[0].matches, wishes[1].matches, wishes[2].matches);
+      };
+      wishes.forEach(function (wish) { wish.addEventListener('change', prefer); });
+      prefer();
+    },
+
+    takeWakeLock: function () {
+      if (!Treadle.wantsAwake || !navigator.wakeLock || document.hidden || Treadle.wakeLock) return;
+      navigator.wakeLock.request('screen').then(function (lock) {
+        Treadle.wakeLock = lock;
+        lock.addEventListener('release', function () { Treadle.wakeLock = null; });
+        if (!Treadle.wantsAwake) lock.release();
+      }, function () {});
+    },
+  },
+
+  treadle_listen__deps: ['$Treadle'],
+  treadle_listen: function () {
+    Treadle.nodes = new Map();
+    Treadle.dirty = new Map();
+    Treadle.stage = document.getElementById('stage');
+    Treadle.mirror = document.getElementById('mirror');
+    Treadle.canvas = document.getElementById('canvas');
+    Treadle.listenSize();
+    Treadle.listenPointers();
+    Treadle.listenKeys();
+    Treadle.listenPreview();
+    document.addEventListener('visibilitychange', Treadle.takeWakeLock);
+  },
+
+  treadle_count_frame__deps: ['$Treadle'],
+  treadle_count_frame: function (drawn) {
+    Treadle.stage.dataset.frames = drawn;
+    if (document.documentElement.dataset.state === 'starting') {
+      document.documentElement.dataset.state = 'ready';
+      document.getElementById('splash').hidden = true;
+    }
+  },
+
+  treadle_trouble__deps: ['$Treadle'],
+  treadle_trouble: function (title, words) {
+    Treadle.trouble(UTF8ToString(title), UTF8ToString(words));
+  },
+
+  treadle_context__deps: ['$Treadle'],
+  treadle_context: function (lost) {
+    clearTimeout(Treadle.contextTimer);
+    var box = document.getElementById('trouble');
+    if (!lost) {
+      box.hidden = true;
+      document.documentElement.dataset.state = 'ready';
+      return;
+    }
+    Treadle.contextTimer = setTimeout(function () {
+      Treadle.trouble('The graphics went away',
+        'The browser took the drawing surface back and has not returned it. What you entered is ' +
+        'stored. Reload the page to go on.');
+    }, 3000);
+  },
+
+  treadle_boot_file__deps: ['$Treadle'],
+  treadle_boot_file: function (index, length) {
+    var bytes = (Module['bootFiles'] || [])[index] || new Uint8Array(0);
+    var at = _malloc(bytes.length + 1);
+    HEAPU8.set(bytes, at);
+    HEAP32[length >> 2] = bytes.length;
+    return at;
+  },
+
+  treadle_wake_in__deps: ['$Treadle'],
+  treadle_wake_in: function (seconds) {
+    clearTimeout(Treadle.wakeTimer);
+    Treadle.wakeTimer = setTimeout(function () { _treadle_on_wake(); }, seconds * 1000);
+  },
+
+  treadle_cut__deps: ['$Treadle'],
+  treadle_cut: function (ticket, list, most) {
+    var words = UTF8ToString(list);
+    var answered = function (of, answer) {
+      Treadle.withText(answer, function (at) { _treadle_on_cut(of, at); });
+    };
+    if (!Treadle.cutting) Treadle.cutting = Module['startCutting'](answered);
+    Treadle.cutting.then(function (ask) { ask(ticket, words, most); },
+      function () { answered(ticket, ''); });
+  },
+
+  treadle_now_text__deps: ['$Treadle'],
+  treadle_now_text: function () {
+    return Treadle.text(new Date().toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }));
+  },
+
+  treadle_announce__deps: ['$Treadle'],
+  treadle_announce: function (sentence) {
+    var status = document.getElementById('status');
+    var words = UTF8ToString(sentence);
+    // The same words twice are only read again when the text differs.
+    status.textContent = status.textContent === words ? words + '\u00a0' : words;
+  },
+
+  treadle_look: function (name) {
+    document.documentElement.dataset.look = UTF8ToString(name);
+  },
+
+  treadle_keep_awake__deps: ['$Treadle'],
+  treadle_keep_awake: function (awake) {
+    Treadle.wantsAwake = !!awake;
+    if (awake) Treadle.takeWakeLock();
+    else if (Treadle.wakeLock) Treadle.wakeLock.release();
+  },
+
+  treadle_fragment__deps: ['$Treadle'],
+  treadle_fragment: function () {
+    return Treadle.text(location.hash.slice(1));
+  },
+});

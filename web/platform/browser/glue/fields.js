@@ -1,0 +1,82 @@
+// The input and select elements that lie over the drawn fields, and areas that scroll.
+
+mergeInto(LibraryManager.library.$Treadle, {
+  commit: function (element) {
+    var id = element.dataset.id;
+    var node = Treadle.nodes.get(id);
+    if (!node || element.value === node.data.value) return;
+    if (!node.data.live) Treadle.dirty.set(id, 2); // the letters of a live field stay the user's
+    Treadle.withText(id, function (at) {
+      Treadle.withText(element.value, function (value) {
+        _treadle_on_text(at, value);
+      });
+    });
+  },
+  isLive: function (element) {
+    var node = Treadle.nodes.get(element.dataset.id);
+    return Boolean(node && node.data.live);
+  },
+  // What a field of words does not need itself: Ctrl+K everywhere, and in a live field the keys
+  // that move among what was found.
+  isForThePage: function (element, event) {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'k') return true;
+    return Treadle.isLive(element) && /^(Enter|Escape|ArrowUp|ArrowDown)$/.test(event.key);
+  },
+  wireText: function (element) {
+    // Entering a field selects all of it; the click that entered it must not undo that.
+    var entered = false;
+    element.addEventListener('focus', function () {
+      entered = true;
+      element.select();
+    });
+    element.addEventListener('click', function () {
+      if (entered) element.select();
+      entered = false;
+    });
+    element.addEventListener('input', function (event) {
+      entered = false;
+      if (Treadle.isLive(element) && !event.isComposing) Treadle.commit(element);
+    });
+    element.addEventListener('blur', function () { Treadle.commit(element); });
+    element.addEventListener('keydown', function (event) {
+      if (event.isComposing) return;
+      if (Treadle.isForThePage(element, event)) {
+        Treadle.commit(element);
+        if (Treadle.sendKey(event)) event.preventDefault();
+      } else if (event.key === 'Enter') {
+        Treadle.commit(element);
+        if (Treadle.lastPointer === 'touch') element.blur();
+        event.preventDefault();
+      } else if (event.key === 'Escape') {
+        var node = Treadle.nodes.get(element.dataset.id);
+        if (node) element.value = node.data.value;
+        element.blur();
+        event.preventDefault();
+      }
+      event.stopPropagation();
+    });
+  },
+  wireChoice: function (element) {
+    element.addEventListener('change', function () {
+      Treadle.dirty.set(element.dataset.id, 2);
+      Treadle.withText(element.dataset.id, function (at) {
+        _treadle_on_choose(at, element.selectedIndex);
+      });
+    });
+  },
+  wireScroll: function (element) {
+    element.addEventListener('scroll', function () { Treadle.tellScroll(element); });
+  },
+  tellScroll: function (element) {
+    // The program's own scrolling comes back as an event, a frame late: not news.
+    var node = Treadle.nodes.get(element.dataset.id);
+    if (!node || Math.abs(element.scrollTop - node.data.offset) < 1) return;
+    Treadle.withText(element.dataset.id, function (at) {
+      _treadle_on_scrolled(at, element.scrollTop);
+    });
+  },
+  // A press may come before the event of the scroll that brought its target into sight.
+  tellScrolls: function () {
+    Treadle.mirror.querySelectorAll('.m-scroll').forEach(Treadle.tellScroll);
+  },
+});

@@ -40,7 +40,7 @@ inline constexpr std::array k_rooms{
          "base cutting quantity geometry material section equipment job calc assets"},
     Room{"edit",
          "core/edit",
-         "base quantity geometry material section process equipment job plan sheet"},
+         "base quantity geometry material section process equipment job layout plan sheet"},
     Room{"cli",
          "core/cli",
          "base cutting quantity geometry material section process equipment job calc plan sheet "

@@ -73,12 +73,8 @@ job::Operation read_operation(Members& members, Doing doing) {
 }
 
 void read_contents(Members& members, File& out) {
-    job::Job& job = out.job;
-    members.need("units", job.style.system).may("denominator", job.style.denominator);
-    members.may("name", job.name).may("note", job.note).may("due", job.due);
-    members.may("invented", job.invented).may("tolerance", job.tolerance);
-    members.may("grades", job.own_grades);
-    members.need("parts", job.parts).may("shop", out.shop);
+    read_header(members, out.job);
+    members.need("parts", out.job.parts).may("shop", out.shop);
     members.finish();
 }
 
@@ -126,6 +122,13 @@ Refusal named_as_in_file(Refusal refusal) {
 }
 
 } // namespace
+
+void read_header(Members& members, job::Job& out) {
+    members.need("units", out.style.system).may("denominator", out.style.denominator);
+    members.may("name", out.name).may("note", out.note).may("due", out.due);
+    members.may("invented", out.invented).may("tolerance", out.tolerance);
+    members.may("grades", out.own_grades);
+}
 
 void read_value(const Place& at, job::Operation& out) {
     Members members(at);

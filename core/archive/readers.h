@@ -19,4 +19,7 @@ void read_value(const Place& at, job::PartRef& out);
 void read_value(const Place& at, job::Operation& out);
 void read_value(const Place& at, equipment::Shop& out);
 
+/// The members of a job but for its parts.
+void read_header(Members& members, job::Job& out);
+
 } // namespace treadle::archive

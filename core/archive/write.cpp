@@ -129,31 +129,6 @@ struct OperationWriter {
     }
 };
 
-void write_part(Writer& out, const job::Part& part) {
-    out.json.begin_object();
-    out.json.field("id", part.id).field("mark", part.mark);
-    out.unless_empty("note", part.note);
-    out.json.field("grade", part.grade);
-    out.json.key("section");
-    write_section(out, part.section);
-    out.unless_zero("length", part.length);
-    if (!part.legs.empty()) {
-        out.json.key("legs").begin_array();
-        for (const Length leg : part.legs)
-            out.text(leg);
-        out.json.end_array();
-    }
-    out.unless_one("count", part.count);
-    out.word_unless("grain", part.grain, material::Grain::unknown);
-    out.unless_zero("certified_tensile", part.certified_tensile);
-    out.list("operations", part.operations, [&](const job::Operation& operation) {
-        out.json.begin_object();
-        std::visit(OperationWriter{out}, operation);
-        out.json.end_object();
-    });
-    out.json.end_object();
-}
-
 void write_band(Writer& out, const material::StrengthBand& band) {
     out.json.begin_object();
     out.quantity("up_to", band.up_to);
@@ -187,10 +162,32 @@ void write_grade(Writer& out, const Grade& grade) {
 
 } // namespace
 
-std::string write_file(const job::Job& job, const equipment::Shop& shop) {
-    Writer out(job.style.system);
+void write_part(Writer& out, const job::Part& part) {
     out.json.begin_object();
-    out.json.field("format", "treadle-job").field("version", k_format_version);
+    out.json.field("id", part.id).field("mark", part.mark);
+    out.unless_empty("note", part.note);
+    out.json.field("grade", part.grade);
+    out.json.key("section");
+    write_section(out, part.section);
+    out.unless_zero("length", part.length);
+    if (!part.legs.empty()) {
+        out.json.key("legs").begin_array();
+        for (const Length leg : part.legs)
+            out.text(leg);
+        out.json.end_array();
+    }
+    out.unless_one("count", part.count);
+    out.word_unless("grain", part.grain, material::Grain::unknown);
+    out.unless_zero("certified_tensile", part.certified_tensile);
+    out.list("operations", part.operations, [&](const job::Operation& operation) {
+        out.json.begin_object();
+        std::visit(OperationWriter{out}, operation);
+        out.json.end_object();
+    });
+    out.json.end_object();
+}
+
+void write_header(Writer& out, const job::Job& job) {
     out.word("units", job.style.system);
     out.json.field("denominator", job.style.denominator);
     out.unless_empty("name", job.name);
@@ -200,6 +197,13 @@ std::string write_file(const job::Job& job, const equipment::Shop& shop) {
     if (job.tolerance)
         out.word("tolerance", *job.tolerance);
     out.list("grades", job.own_grades, [&](const Grade& grade) { write_grade(out, grade); });
+}
+
+std::string write_file(const job::Job& job, const equipment::Shop& shop) {
+    Writer out(job.style.system);
+    out.json.begin_object();
+    out.json.field("format", "treadle-job").field("version", k_format_version);
+    write_header(out, job);
     out.json.key("parts").begin_array();
     for (const job::PartRef& part : job.parts)
         write_part(out, *part);

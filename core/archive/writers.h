@@ -17,7 +17,7 @@ namespace treadle::archive {
 
 class Writer {
 public:
-    explicit Writer(UnitSystem units) : json(2), units_(units) {}
+    explicit Writer(UnitSystem units, int indent = 2) : json(indent), units_(units) {}
 
     base::JsonWriter json; ///< for what is no quantity, word or list
 
@@ -92,6 +92,9 @@ private:
     UnitSystem units_;
 };
 
+/// The members of a job but for its parts.
+void write_header(Writer& out, const job::Job& job);
+void write_part(Writer& out, const job::Part& part);
 void write_section(Writer& out, const section::Section& section);
 void write_hole(Writer& out, const geometry::HoleOutline& hole);
 void write_shop(Writer& out, const equipment::Shop& shop);

@@ -271,9 +271,17 @@ bool same_ground(const Document& a, const Document& b) {
 } // namespace
 
 Session::Session(Document document, std::shared_ptr<const job::Catalog> catalog)
+    : Session(History{{}, std::make_shared<const Document>(std::move(document)), {}},
+              std::move(catalog)) {}
+
+Session::Session(History history, std::shared_ptr<const job::Catalog> catalog)
     : catalog_(std::move(catalog)),
-      document_(std::make_shared<const Document>(std::move(document))) {
-    TREADLE_EXPECT(catalog_ != nullptr && document_->shop != nullptr);
+      document_(std::move(history.now)),
+      past_(std::move(history.past)),
+      future_(std::move(history.future)) {
+    TREADLE_EXPECT(catalog_ != nullptr && document_ != nullptr && document_->shop != nullptr);
+    if (past_.size() > static_cast<std::size_t>(k_undo_steps))
+        past_.erase(past_.begin(), past_.end() - k_undo_steps);
     plan_ = plan::make_plan(document_->job, *document_->shop, *catalog_);
 }
 

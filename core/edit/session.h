@@ -62,7 +62,7 @@ struct GroundTool {
     plan::EdgeKind kind = plan::EdgeKind::punch;
     int tool = 0; ///< index in the crib's list
 };
-struct UseMachine { ///< puts another of the shop's machines to work
+struct UseMachine {  ///< puts another of the shop's machines to work
     int machine = 0; ///< as plan::machine_at counts them
 };
 struct SetOwnGrade { ///< adds or replaces by id
@@ -90,8 +90,23 @@ class Session {
 public:
     static constexpr int k_undo_steps = 200;
 
+    /// A state that undo or redo leads to, and the words of the edit between it and its neighbour
+    /// on the way to the present.
+    struct Step {
+        std::shared_ptr<const Document> document;
+        std::string words;
+    };
+    /// States oldest first, the one shown, and what undo took back, the next redo last.
+    struct History {
+        std::vector<Step> past;
+        std::shared_ptr<const Document> now;
+        std::vector<Step> future;
+    };
+
     /// The document must have passed the archive's or the rooms' own checks.
     Session(Document document, std::shared_ptr<const job::Catalog> catalog);
+    /// Goes on where another session stopped. Of a longer past the latest steps are kept.
+    Session(History history, std::shared_ptr<const job::Catalog> catalog);
 
     [[nodiscard]] const job::Job& job() const { return document_->job; }
     [[nodiscard]] const equipment::Shop& shop() const { return *document_->shop; }
@@ -110,14 +125,12 @@ public:
     /// What undo or redo would take back, in words: "thickness of BP2".
     [[nodiscard]] std::string undo_words() const;
     [[nodiscard]] std::string redo_words() const;
+    [[nodiscard]] const std::vector<Step>& past() const { return past_; }
+    [[nodiscard]] const std::vector<Step>& future() const { return future_; }
     /// Rises with every change, undo and redo: a view compares it instead of contents.
     [[nodiscard]] std::uint64_t revision() const { return revision_; }
 
 private:
-    struct Step {
-        std::shared_ptr<const Document> document;
-        std::string words;
-    };
     void take(std::shared_ptr<const Document> document);
 
     std::shared_ptr<const job::Catalog> catalog_;

@@ -1,6 +1,7 @@
 #include "edit/session.h"
 
 #include "edit/changes.h"
+#include "edit/operations.h"
 #include "plan/machines.h"
 
 #include <algorithm>
@@ -68,6 +69,24 @@ Applied with_crib(const Document& now, equipment::Crib crib, std::string words) 
     Document next = now;
     next.shop = std::make_shared<const equipment::Shop>(std::move(sound).value());
     return changed(next, std::move(words));
+}
+
+/// The same document with one part made anew; `words` end where its mark follows.
+template <class Make>
+Applied with_part(const Document& now, std::string_view id, const Make& make, std::string words) {
+    const int at = position_of(now.job, id);
+    if (at < 0)
+        return no_such_part();
+    Document next = now;
+    job::PartRef& part = next.job.parts[static_cast<std::size_t>(at)];
+    auto made = make(*part);
+    if (!made.ok())
+        return made.refusal();
+    auto sound = job::checked(std::move(made).value());
+    if (!sound.ok())
+        return sound.refusal();
+    part = std::make_shared<const job::Part>(std::move(sound).value());
+    return changed(next, words + part->mark);
 }
 
 /// Sets the count of one tool to zero; false when there is no such tool.
@@ -182,6 +201,24 @@ struct Apply {
         std::string words = "place of " + moved->mark;
         parts.insert(parts.begin() + edit.to, std::move(moved));
         return changed(next, std::move(words));
+    }
+
+    Applied operator()(MoveOperation& edit) const {
+        if (edit.from == edit.to)
+            return Outcome{};
+        return with_part(
+            now,
+            edit.id,
+            [&](job::Part part) { return with_moved(std::move(part), edit.from, edit.to); },
+            "place of operation " + std::to_string(edit.from + 1) + " of ");
+    }
+
+    Applied operator()(CopyOperation& edit) const {
+        return with_part(
+            now,
+            edit.id,
+            [&](job::Part part) { return with_copied(std::move(part), edit.operation); },
+            "operation " + std::to_string(edit.operation + 2) + " added to ");
     }
 
     Applied operator()(ReplaceShop& edit) const {

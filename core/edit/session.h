@@ -52,6 +52,15 @@ struct MovePart {
     std::string id;
     int to = 0;
 };
+struct MoveOperation { ///< within its part, to another place of the list
+    std::string id;    ///< of the part
+    int from = 0;
+    int to = 0;
+};
+struct CopyOperation { ///< once more, right after itself
+    std::string id;    ///< of the part
+    int operation = 0;
+};
 struct ReplaceShop {
     equipment::Shop shop;
 };
@@ -79,6 +88,8 @@ using Edit = std::variant<SetJobNames,
                           AddPart,
                           RemovePart,
                           MovePart,
+                          MoveOperation,
+                          CopyOperation,
                           ReplaceShop,
                           BookStrokes,
                           GroundTool,

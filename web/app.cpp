@@ -3,6 +3,7 @@
 #include "sheet/worksheet.h"
 
 #include "assets/embedded.h"
+#include "ui/views/refusal_words.h"
 #include "ui/views/screen.h"
 
 #include <utility>
@@ -15,6 +16,7 @@ namespace {
 
 constexpr const char* k_job_key = "job";
 constexpr const char* k_notice_key = "notice";
+constexpr const char* k_hint_key = "hint";
 
 bool ends_with(const std::string& text, const std::string& end) {
     return text.size() >= end.size() &&
@@ -22,10 +24,9 @@ bool ends_with(const std::string& text, const std::string& end) {
 }
 
 std::string reason_at(const std::string& field, const base::Refusal& refusal) {
-    std::string reason = refusal.reason;
-    if (!refusal.field.empty() && !ends_with(field, refusal.field))
-        reason = refusal.field + ": " + reason;
-    return refusal.detail.empty() ? reason : reason + " " + refusal.detail;
+    const std::string reason = views::refusal_words(refusal);
+    const bool elsewhere = !refusal.field.empty() && !ends_with(field, refusal.field);
+    return elsewhere ? refusal.field + ": " + reason : reason;
 }
 
 } // namespace
@@ -53,6 +54,10 @@ void App::start() {
     ports_.load(k_notice_key, [this](const platform::LoadedBytes& answer) {
         state_.notice_open = answer.result != platform::StoreResult::done;
         redraw("notice");
+    });
+    ports_.load(k_hint_key, [this](const platform::LoadedBytes& answer) {
+        state_.hint_open = answer.result != platform::StoreResult::done || answer.bytes != "gone";
+        redraw("hint");
     });
     ports_.load(k_job_key, [this](const platform::LoadedBytes& answer) { loaded(answer); });
 }
@@ -114,6 +119,11 @@ void App::take(views::Wish& wish) {
     case Wish::accept_notice:
         state_.notice_open = false;
         return ports_.store(k_notice_key, "accepted", [](const platform::StoreOutcome&) {});
+    case Wish::hide_hint:
+    case Wish::show_hint:
+        state_.hint_open = wish == Wish::show_hint;
+        return ports_.store(
+            k_hint_key, state_.hint_open ? "shown" : "gone", [](const platform::StoreOutcome&) {});
     case Wish::import_file:
         return ports_.pick_file(".json,application/json",
                                 [this](const platform::PickedFile& file) { import(file); });

@@ -58,7 +58,7 @@ test('a stored job that cannot be read is kept aside and reported', {}, async (p
   assert.equal(await store(page, 'unreadable-1'), newer);
 });
 
-test('the notice is shown once, and stands under About', {}, async (page) => {
+test('the notice is shown once, and stands under Help', {}, async (page) => {
   await open(page);
   await accept_notice(page);
   await page.waitForTimeout(300);
@@ -66,6 +66,7 @@ test('the notice is shown once, and stands under About', {}, async (page) => {
   await ready(page);
   await until('the job', () => part_row(page).isVisible());
   assert.equal(await button(page, 'Understood').count(), 0);
-  await place(page, 'About').click();
+  await place(page, 'Help').click();
+  await button(page, 'What can hurt').click();
   await until('the notice', async () => /competent person/.test(await said(page)));
 });

@@ -8,31 +8,19 @@
 
 namespace treadle::views {
 
-void about_view(Desk& desk, const ui::Rect& rect) {
+float about_words(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
-    const ui::Scope scope(ui, "about");
-    ui::ScrollArea area(ui, "view", rect, "About Treadle");
-    ui::Rect rest = area.content().inset(ui.size().margin, 0);
-    rest.w = std::min(rest.w, 760 * ui.size().text_scale);
-    rest.y += ui.size().gap;
-    const auto title = [&](const char* words, int level) {
-        const ui::TextSize size = level == 1 ? ui::TextSize::title : ui::TextSize::large;
-        const float height = ui::line_height(ui, size) + 8;
-        ui::heading(ui,
-                    {rest.x, rest.y, rest.w, height},
-                    words,
-                    level,
-                    {size, true, ui::Ink::ink, ui::Align::left});
-        rest.y += height;
-    };
-    title("Treadle", 1);
     for (const std::string& line : desk.about)
         rest.y += ui::paragraph(ui, rest, line) + ui.size().gap;
     rest.y += ui.size().gap;
-    title("Who decides", 2);
-    rest.y += ui::paragraph(ui, rest, desk.notice) + ui.size().margin;
-    area.finish(rest.y);
+    const float height = ui::line_height(ui, ui::TextSize::large) + 8;
+    ui::heading(ui,
+                {rest.x, rest.y, rest.w, height},
+                "Who decides",
+                2,
+                {ui::TextSize::large, true, ui::Ink::ink, ui::Align::left});
+    rest.y += height;
+    return rest.y + ui::paragraph(ui, rest, desk.notice);
 }
 
 void notice(Desk& desk) {

@@ -6,7 +6,8 @@
 
 namespace treadle::views {
 
-void about_view(Desk& desk, const ui::Rect& rect);
+/// Returns where the words ended.
+float about_words(Desk& desk, ui::Rect rest);
 
 /// Over everything until it is accepted. Draw it last.
 void notice(Desk& desk);

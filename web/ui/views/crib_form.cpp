@@ -1,9 +1,8 @@
 #include "ui/views/crib_form.h"
 
-#include "plan/words.h"
-
 #include "ui/views/hole_fields.h"
 #include "ui/views/shop_draft.h"
+#include "ui/views/shop_pages.h"
 #include "ui/widgets/controls.h"
 
 #include <algorithm>
@@ -13,25 +12,6 @@ namespace treadle::views {
 namespace {
 
 using equipment::Crib;
-
-std::string words_of(const equipment::PunchTool& tool, PrintStyle style) {
-    return plan::hole_words(tool.hole, style);
-}
-std::string words_of(const equipment::DieTool& tool, PrintStyle style) {
-    return plan::hole_words(tool.hole, style);
-}
-std::string words_of(const equipment::VBlock& tool, PrintStyle style) {
-    return quantity::print(tool.opening, style) + " open, " + quantity::print(tool.length, style) +
-           " long";
-}
-std::string words_of(const equipment::BrakePunch& tool, PrintStyle style) {
-    return "nose " + quantity::print_decimal(tool.nose, style) + ", " +
-           quantity::print(tool.length, style) + " long";
-}
-std::string words_of(const equipment::SaddleDie& tool, PrintStyle style) {
-    return quantity::print_decimal(tool.branch_diameter, style) + " on " +
-           quantity::print_decimal(tool.run_diameter, style);
-}
 
 template <class Tool>
 void count_field(Form& form,
@@ -206,7 +186,7 @@ float tool_list(Desk& desk,
         const ui::Rect place{rest.x, rest.y, rest.w, height};
         rest.y += height;
         if (chosen || ui.is_visible(place)) {
-            const std::string words = words_of(tools[i], desk.style());
+            const std::string words = tool_words(tools[i], desk.style());
             ui::ListRow row;
             row.title = words;
             row.spoken = words;
@@ -224,12 +204,16 @@ float tool_list(Desk& desk,
             all()[i] = *changed;
         if constexpr (requires { tools[i].strokes_since_grind; }) {
             if (tools[i].strokes_since_grind.value_or(0) > 0)
-                ground_key(
-                    desk, form, tool_path, words_of(tools[i], desk.style()), edge_of(&tools[i]), i);
+                ground_key(desk,
+                           form,
+                           tool_path,
+                           tool_words(tools[i], desk.style()),
+                           edge_of(&tools[i]),
+                           i);
         }
         if (form.key("Remove",
                      tool_path + ".remove",
-                     "Remove " + words_of(tools[i], desk.style()),
+                     "Remove " + tool_words(tools[i], desk.style()),
                      true))
             all().erase(all().begin() + static_cast<int>(i));
         rest.y = form.bottom();
@@ -237,6 +221,9 @@ float tool_list(Desk& desk,
         typed = form.typed();
     }
     Form foot(desk, {rest.x, rest.y, rest.w, rest.h}, "shop/" + path);
+    if (tools.empty())
+        foot.words("The shop has none of these yet. Add the first one; its sizes are then typed "
+                   "over.");
     if (foot.key("Add one", "add", "Add one more to this list")) {
         all().push_back(tools.empty() ? first_of(static_cast<const Tool*>(nullptr)) : tools.back());
         desk.state.tool = static_cast<int>(tools.size());

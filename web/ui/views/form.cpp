@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 
+#include "ui/views/refusal_words.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/fields.h"
 #include "ui/widgets/text.h"
@@ -19,10 +20,6 @@ base::Result<int> parse_whole(std::string_view text, std::string_view field) {
         *number != static_cast<double>(static_cast<int>(*number)))
         return base::Refusal{std::string(field), "A whole number is needed here.", ""};
     return static_cast<int>(*number);
-}
-
-std::string reason_of(const base::Refusal& refusal) {
-    return refusal.detail.empty() ? refusal.reason : refusal.reason + " " + refusal.detail;
 }
 
 template <class Value>
@@ -106,8 +103,9 @@ std::optional<std::string> Form::box(std::string_view label,
     field.label = label;
     field.value = fault ? std::string_view(fault->typed) : std::string_view(shown);
     field.note = note;
-    field.error = fault ? std::string_view(fault->reason) : std::string_view();
-    const ui::Rect cell = next_cell(fault ? std::string_view(fault->reason) : note);
+    const std::string error = fault ? fault->reason + " " + mend_words(shown) : std::string();
+    field.error = error;
+    const ui::Rect cell = next_cell(fault ? std::string_view(error) : note);
     std::optional<std::string> typed = figure ? ui::number_field(desk_.ui, id, cell, field)
                                               : ui::text_field(desk_.ui, id, cell, field);
     if (!typed)
@@ -139,7 +137,7 @@ std::optional<Value> Form::entry(std::string_view label,
 }
 
 void Form::refuse(const base::Refusal& refusal) {
-    set_fault(desk_.state, {field_, typed_, reason_of(refusal)});
+    set_fault(desk_.state, {field_, typed_, refusal_words(refusal)});
     desk_.ui.want_frame();
 }
 

@@ -183,6 +183,11 @@ float operation_form(Desk& desk, const ui::Rect& rect, int part_index, int opera
         saddle_fields(editing, *saddle);
     draft.send(form.field(), form.typed());
     form.new_line();
+    if (form.key("Copy this operation",
+                 editing.key("copy"),
+                 "Copy operation " + std::to_string(operation + 1)))
+        copy_operation(desk, part, operation);
+    form.new_line();
     if (form.key("Remove this operation",
                  editing.key("remove"),
                  "Remove operation " + std::to_string(operation + 1),

@@ -1,5 +1,6 @@
 #include "ui/views/operation_rows.h"
 
+#include "ui/views/parts_edit.h"
 #include "ui/views/remedy_rows.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
@@ -95,6 +96,61 @@ void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation
     }
 }
 
+/// Keys one after the other, on as many lines as they need.
+class KeyFlow {
+public:
+    KeyFlow(Desk& desk, const ui::Rect& rect)
+        : desk_(desk),
+          all_(rect),
+          rest_{rect.x, rect.y, rect.w, desk.ui.size().target} {}
+
+    bool key(const char* id, const char* label, const std::string& name) {
+        ui::Button key;
+        key.label = label;
+        key.name = name;
+        const float gap = desk_.ui.size().gap;
+        const float width = ui::button_width(desk_.ui, key);
+        if (rest_.w < width && rest_.x > all_.x)
+            rest_ = {all_.x, rest_.bottom() + gap, all_.w, rest_.h};
+        return ui::button(desk_.ui, id, rest_.cut_left(width, gap), key);
+    }
+    [[nodiscard]] float bottom() const { return rest_.bottom(); }
+
+private:
+    Desk& desk_;
+    ui::Rect all_;
+    ui::Rect rest_;
+};
+
+/// What can be done about the chosen operation. Returns where the keys ended.
+float keys(Desk& desk, const ui::Rect& rect, const OperationReading& operation, int index) {
+    KeyFlow flow(desk, rect);
+    const std::string which = "operation " + std::to_string(index + 1);
+    const auto toggle = [&](const char* id, const char* closed, const char* open, Panel panel) {
+        const bool is_open = desk.state.panel == panel;
+        const char* label = is_open ? open : closed;
+        if (!flow.key(id, label, std::string(label) + ", " + which))
+            return;
+        desk.state.panel = is_open ? Panel::checks : panel;
+        desk.ui.want_frame();
+    };
+    if (!operation.missing.empty() &&
+        flow.key("fill-in", "Fill in under Shop", "Fill in under Shop")) {
+        desk.state.place = Place::shop;
+        desk.state.shop_page = operation.shop_page;
+        desk.ui.want_frame();
+    }
+    toggle("working", "Show working", "Hide working", Panel::working);
+    toggle("change", "Change operation", "Close", Panel::operation_form);
+    const job::Part& part = *desk.session.job().parts[static_cast<std::size_t>(desk.chosen_part())];
+    if (index > 0 && flow.key("up", "Up", "Move up: " + which))
+        move_operation(desk, part, index, -1);
+    if (index + 1 < static_cast<int>(part.operations.size()) &&
+        flow.key("down", "Down", "Move down: " + which))
+        move_operation(desk, part, index, 1);
+    return flow.bottom();
+}
+
 /// What was checked, in sentences, and the two keys. Returns where it ended.
 float checks(Desk& desk, const ui::Rect& rect, const OperationReading& operation, int index) {
     ui::Ui& ui = desk.ui;
@@ -112,33 +168,7 @@ float checks(Desk& desk, const ui::Rect& rect, const OperationReading& operation
     for (const std::string& need : operation.needs)
         rest.y += ui::message_line(ui, rest, ui::Verdict::not_known, "To buy: " + need) + 4;
     rest.y += ui.size().gap / 2;
-    ui::Rect keys{rest.x, rest.y, rest.w, ui.size().target};
-    const auto key = [&](const char* id, const char* closed, const char* open, Panel panel) {
-        const bool is_open = desk.state.panel == panel;
-        ui::Button button;
-        button.label = is_open ? open : closed;
-        const std::string name =
-            std::string(button.label) + ", operation " + std::to_string(index + 1);
-        button.name = name;
-        const float width = ui::button_width(ui, button);
-        if (ui::button(ui, id, keys.cut_left(width, ui.size().gap), button)) {
-            desk.state.panel = is_open ? Panel::checks : panel;
-            ui.want_frame();
-        }
-    };
-    if (!operation.missing.empty()) {
-        ui::Button fill;
-        fill.label = "Fill in under Shop";
-        const float width = ui::button_width(ui, fill);
-        if (ui::button(ui, "fill-in", keys.cut_left(width, ui.size().gap), fill)) {
-            desk.state.place = Place::shop;
-            desk.state.shop_page = operation.shop_page;
-            ui.want_frame();
-        }
-    }
-    key("working", "Show working", "Hide working", Panel::working);
-    key("change", "Change operation", "Close", Panel::operation_form);
-    return keys.bottom() + ui.size().gap;
+    return keys(desk, rest, operation, index) + ui.size().gap;
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "ui/views/order_view.h"
 
 #include "ui/views/lane_rows.h"
+#include "ui/views/next_action.h"
 #include "ui/views/parts_edit.h"
 #include "ui/views/wear_rows.h"
 #include "ui/widgets/controls.h"
@@ -8,6 +9,7 @@
 #include "ui/widgets/verdict.h"
 
 #include <algorithm>
+#include <array>
 
 namespace treadle::views {
 
@@ -107,8 +109,15 @@ float to_buy(Desk& desk, ui::Rect rest) {
 
 float set_ups(Desk& desk, ui::Rect rest) {
     auto& order = desk.readings.order();
+    constexpr std::array k_to_parts = {NextKey{"Go to Parts", Command::none, Place::parts}};
+    if (desk.session.job().parts.empty())
+        return no_parts_yet(desk, rest, "The order of work is made from the parts; none is there.");
     if (order.empty())
-        rest.y += ui::paragraph(desk.ui, rest, "Nothing can be put in order yet.");
+        return next_action(desk,
+                           rest,
+                           "No operation can be put in order yet. Each says under Parts what it "
+                           "lacks and what would make it fit.",
+                           k_to_parts);
     for (std::size_t i = 0; i < order.size(); ++i)
         rest.y = in_sight(desk, rest, order[i], i, order.size() <= k_whole_list);
     return rest.y;

@@ -64,6 +64,12 @@ float part_form(Desk& desk, const ui::Rect& rect, int index) {
     form.new_line();
     if (form.key("Copy this part", "copy", "Copy " + part.mark))
         copy_part(desk, part);
+    for (const int by : {-1, 1}) {
+        const char* label = by < 0 ? "Move up" : "Move down";
+        if (can_move_part(desk, index, by) &&
+            form.key(label, label, std::string(label) + " in the list: " + part.mark))
+            move_part(desk, index, by);
+    }
     if (form.key("Own grade", "own-grade", "Type in a grade of your own"))
         desk.state.own_grade_open = !desk.state.own_grade_open;
     form.new_line();

@@ -59,6 +59,28 @@ void rail_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool ch
         choose_part(desk, part.plan->part->id);
 }
 
+/// Beside the key that adds: the chosen part one place up or down. Takes its room off `foot`.
+void move_keys(Desk& desk, ui::Rect& foot) {
+    const int chosen = desk.chosen_part();
+    if (chosen == plan::k_none)
+        return;
+    const std::string& mark = desk.readings.parts()[static_cast<std::size_t>(chosen)]->mark;
+    for (const int by : {1, -1}) {
+        ui::Button key;
+        key.label = by < 0 ? "Up" : "Down";
+        const std::string name = std::string(by < 0 ? "Move up: " : "Move down: ") + mark;
+        key.name = name;
+        key.enabled = can_move_part(desk, chosen, by);
+        key.why_not = by < 0 ? "It is the first." : "It is the last.";
+        const float width = ui::button_width(desk.ui, key) - 16;
+        if (ui::button(desk.ui,
+                       by < 0 ? "part-up" : "part-down",
+                       foot.cut_right(width, desk.ui.size().gap),
+                       key))
+            move_part(desk, chosen, by);
+    }
+}
+
 } // namespace
 
 void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
@@ -91,6 +113,8 @@ void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
         }
         area.finish(content.y);
     }
+    if (!rail && desk.session.job().parts.size() > 1)
+        move_keys(desk, foot);
     ui::Button add;
     add.label = rail ? "Add" : "Add a part";
     add.name = "Add a part";

@@ -124,6 +124,66 @@ void remove_part(Desk& desk, int index) {
         edit::RemovePart{parts[at]->id}, parts.size() > 1 ? parts[beside]->id : "", false});
 }
 
+bool can_move_part(const Desk& desk, int index, int by) {
+    const int to = index + by;
+    return index >= 0 && to >= 0 && to < static_cast<int>(desk.session.job().parts.size());
+}
+
+void move_part(Desk& desk, int index, int by) {
+    if (!can_move_part(desk, index, by))
+        return;
+    const std::string& id = desk.session.job().parts[static_cast<std::size_t>(index)]->id;
+    desk.ask(PlainEdit{edit::MovePart{id, index + by}, "", false});
+}
+
+void move_by_keyboard(Desk& desk) {
+    using Mod = ui::Ui::Mod;
+    const int by = desk.ui.key("ArrowUp", Mod::control)     ? -1
+                   : desk.ui.key("ArrowDown", Mod::control) ? 1
+                                                            : 0;
+    if (by == 0)
+        return;
+    const auto& parts = desk.session.job().parts;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (!desk.ui.touch(parts[i]->id).focused)
+            continue;
+        desk.state.focus_next = parts[i]->id; // an element that moves loses the keyboard
+        return move_part(desk, static_cast<int>(i), by);
+    }
+    const int chosen = desk.chosen_part();
+    if (chosen == plan::k_none)
+        return;
+    const job::Part& part = *parts[static_cast<std::size_t>(chosen)];
+    for (int i = 0; i < static_cast<int>(part.operations.size()); ++i) {
+        if (!desk.ui.touch(operation_row_id(i)).focused)
+            continue;
+        move_operation(desk, part, i, by);
+        desk.state.focus_next = operation_row_id(desk.state.operation);
+        return;
+    }
+}
+
+std::string operation_row_id(int operation) {
+    return "part/operations/operation-" + std::to_string(operation);
+}
+
+void move_operation(Desk& desk, const job::Part& part, int operation, int by) {
+    const int to = operation + by;
+    if (to < 0 || to >= static_cast<int>(part.operations.size()))
+        return;
+    // What was typed and not taken belongs to a place in the list that now holds something else.
+    const std::string fields = "part/" + part.id + "/operations[";
+    std::erase_if(desk.state.faults,
+                  [&](const Fault& fault) { return fault.field.rfind(fields, 0) == 0; });
+    desk.state.operation = to;
+    desk.ask(PlainEdit{edit::MoveOperation{part.id, operation, to}, part.id, false});
+}
+
+void copy_operation(Desk& desk, const job::Part& part, int operation) {
+    desk.state.operation = operation + 1;
+    desk.ask(PlainEdit{edit::CopyOperation{part.id, operation}, part.id, false});
+}
+
 void add_operation(Desk& desk, const job::Part& part, NewOperation kind) {
     const UnitSystem system = desk.style().system;
     PartDraft draft(desk, part);

@@ -31,15 +31,24 @@ private:
 void choose_part(Desk& desk, const std::string& id);
 /// Opens the part at this index, with the operation chosen, under Parts.
 void show_operation(Desk& desk, int part, int operation);
+/// Full id of an operation's row.
+[[nodiscard]] std::string operation_row_id(int operation);
 /// Of the chosen part, else the first of the catalogue.
 [[nodiscard]] std::string first_grade(const Desk& desk);
 void add_part(Desk& desk);
 void copy_part(Desk& desk, const job::Part& part);
 void remove_part(Desk& desk, int index);
+/// One place up (-1) or down (1) in the list; nothing at its ends. The row keeps the keyboard.
+void move_part(Desk& desk, int index, int by);
+[[nodiscard]] bool can_move_part(const Desk& desk, int index, int by);
+/// Ctrl with an arrow moves the part or the operation whose row has the keyboard.
+void move_by_keyboard(Desk& desk);
 
 enum class NewOperation { punch, cut, notch, bend, saddle };
 void add_operation(Desk& desk, const job::Part& part, NewOperation kind);
 void remove_operation(Desk& desk, const job::Part& part, int operation);
+void copy_operation(Desk& desk, const job::Part& part, int operation);
+void move_operation(Desk& desk, const job::Part& part, int operation, int by);
 
 /// Starting sizes of a shape, when the catalogue has none.
 [[nodiscard]] Section starting_section(UnitSystem system, section::Shape shape);

@@ -1,5 +1,6 @@
 #include "ui/views/parts_place.h"
 
+#include "ui/views/next_action.h"
 #include "ui/views/operation_form.h"
 #include "ui/views/part_form.h"
 #include "ui/views/part_list.h"
@@ -100,9 +101,14 @@ void panel(Desk& desk, const ui::Rect& rect, int part, bool below) {
 
 void empty(Desk& desk, const ui::Rect& rect) {
     desk.ui.fill(rect, ui::Ink::paper);
-    ui::paragraph(desk.ui,
-                  rect.inset(desk.ui.size().margin * 2),
-                  "This job has no parts yet. Add one in the list, or open a file under Sheets.");
+    ui::ScrollArea area(desk.ui, "empty", rect, "No parts yet");
+    ui::Rect rest = area.content().inset(desk.ui.size().margin, 0);
+    rest.y += desk.ui.size().margin;
+    rest.w = std::min(rest.w, 640 * desk.ui.size().text_scale);
+    area.finish(no_parts_yet(desk,
+                             rest,
+                             "This job has no parts yet. A part is one mark: its metal, its sizes, "
+                             "how many, and what is done to it."));
 }
 
 } // namespace

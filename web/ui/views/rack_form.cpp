@@ -157,6 +157,8 @@ float rack_form(Desk& desk, const ui::Rect& rect) {
         head.heading("Bars and drops");
         head.words("What is in the rack is used first, drops before bars. A bar without a number "
                    "can be bought. With a price at every length the cheapest bars are looked for.");
+        if (desk.session.shop().rack.empty())
+            head.words("Nothing is in the rack yet, so that no bar can be cut: add the first one.");
         rest.y = head.bottom();
     }
     const auto& rack = desk.session.shop().rack;

@@ -226,6 +226,7 @@ void Readings::refresh(const edit::Session& session) {
         return;
     revision_ = session.revision();
     workings_.clear();
+    cautions_.clear();
     const PrintStyle style = session.job().style;
     const plan::Plan& plan = session.plan();
     const bool same_words = style == style_ && shop_ == session.document().shop &&
@@ -264,6 +265,12 @@ void Readings::refresh(const edit::Session& session) {
               " strokes, " + quantity::print(plan.mass, style, Rounding::up);
     if (!plan.order.empty())
         totals_ += ", " + plan::order_words(plan);
+}
+
+const std::vector<std::string>& Readings::cautions(const edit::Session& session) {
+    if (cautions_.empty())
+        cautions_ = sheet::cautions(session.plan(), session.shop());
+    return cautions_;
 }
 
 const std::vector<std::vector<std::string>>&

@@ -8,6 +8,7 @@
 #include "edit/session.h"
 #include "sheet/drawing.h"
 
+#include "ui/views/find_index.h"
 #include "ui/views/limits_reading.h"
 #include "ui/views/remedy_reading.h"
 #include "ui/views/stock_reading.h"
@@ -161,6 +162,7 @@ class Readings {
 public:
     /// Says a source by its key; without it a working shows the key.
     std::function<std::string(std::string_view)> source_title;
+    FindIndex find;
     RemedyReadings remedies;
     WorkReadings work;
     LimitsReadings limits;
@@ -175,6 +177,8 @@ public:
     [[nodiscard]] const std::vector<std::string>& shopping() const { return shopping_; }
     [[nodiscard]] const std::string& totals() const { return totals_; }
     [[nodiscard]] const std::string& time() const { return time_; }
+    /// What can hurt, of any work and of the stations that this plan uses.
+    [[nodiscard]] const std::vector<std::string>& cautions(const edit::Session& session);
     /// Lines of the working of one operation, or of the part itself for plan::k_none.
     [[nodiscard]] const std::vector<std::vector<std::string>>&
     working(const edit::Session& session, int part, int operation);
@@ -189,6 +193,7 @@ private:
     std::vector<std::string> shopping_;
     std::string totals_;
     std::string time_;
+    std::vector<std::string> cautions_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };
 

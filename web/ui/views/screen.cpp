@@ -1,13 +1,19 @@
 #include "ui/views/screen.h"
 
 #include "ui/views/about_view.h"
+#include "ui/views/find_sheet.h"
+#include "ui/views/help_view.h"
 #include "ui/views/limits_view.h"
+#include "ui/views/next_action.h"
 #include "ui/views/order_view.h"
+#include "ui/views/parts_edit.h"
 #include "ui/views/parts_place.h"
 #include "ui/views/sheets_view.h"
 #include "ui/views/shop_view.h"
 #include "ui/views/stock_view.h"
 #include "ui/views/top_bar.h"
+
+#include <utility>
 
 namespace treadle::views {
 
@@ -20,6 +26,9 @@ void keyboard(Desk& desk) {
     if (desk.ui.key("z", Mod::control_shift) || desk.ui.key("Z", Mod::control_shift) ||
         desk.ui.key("y", Mod::control))
         desk.ask(Wish::redo);
+    if (desk.ui.key("k", Mod::control))
+        open_find(desk);
+    move_by_keyboard(desk);
 }
 
 void place(Desk& desk, const ui::Rect& rect) {
@@ -36,8 +45,8 @@ void place(Desk& desk, const ui::Rect& rect) {
         return shop_view(desk, rect);
     case Place::sheets:
         return sheets_view(desk, rect);
-    case Place::about:
-        return about_view(desk, rect);
+    case Place::help:
+        return help_view(desk, rect);
     }
 }
 
@@ -48,9 +57,13 @@ void screen(Desk& desk) {
     desk.ui.fill(rest, ui::Ink::bench);
     desk.readings.refresh(desk.session);
     keyboard(desk);
+    if (!desk.state.focus_next.empty())
+        desk.ui.move_focus(std::exchange(desk.state.focus_next, {}));
     top_bar(desk, rest.cut_top(top_bar_height(desk.ui)));
     rest.cut_top(messages(desk, rest));
+    rest.cut_top(first_hint(desk, rest));
     place(desk, rest);
+    find_sheet(desk);
     notice(desk);
 }
 

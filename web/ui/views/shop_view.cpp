@@ -6,6 +6,7 @@
 #include "ui/views/power_form.h"
 #include "ui/views/rack_form.h"
 #include "ui/views/shop_draft.h"
+#include "ui/views/shop_pages.h"
 #include "ui/views/station_form.h"
 #include "ui/views/times_form.h"
 #include "ui/views/trials_form.h"
@@ -20,73 +21,13 @@ namespace treadle::views {
 
 namespace {
 
-struct Page {
-    enum class Kind { machine, station, attachment, crib, rack, rules, times, power, trials };
-    Kind kind = Kind::machine;
-    int index = 0;
-    std::string title;
-    std::string detail;
-};
-
-std::string count_words(std::size_t count) {
-    return std::to_string(count) + (count == 1 ? " tool" : " tools");
-}
-
-std::vector<Page> pages_of(const equipment::Shop& shop) {
-    using Kind = Page::Kind;
-    std::vector<Page> pages;
-    pages.push_back({Kind::machine,
-                     0,
-                     shop.machine.name.empty() ? "Machine" : shop.machine.name,
-                     shop.machine.invented ? "Machine, invented" : "Machine"});
-    for (std::size_t i = 0; i < shop.machine.stations.size(); ++i) {
-        const equipment::Station& station = shop.machine.stations[i];
-        pages.push_back({Kind::station,
-                         static_cast<int>(i),
-                         station.name,
-                         std::string("Station: ") + equipment::station_word(station.kind)});
-    }
-    for (std::size_t i = 0; i < shop.machine.attachments.size(); ++i) {
-        const equipment::Attachment& attachment = shop.machine.attachments[i];
-        pages.push_back(
-            {Kind::attachment,
-             static_cast<int>(i),
-             attachment.name,
-             std::string("Attachment: ") + equipment::attachment_word(attachment.kind)});
-    }
-    const equipment::Crib& crib = shop.crib;
-    const std::array<std::pair<const char*, std::size_t>, 5> tools = {
-        {{"Punches", crib.punches.size()},
-         {"Dies", crib.dies.size()},
-         {"V blocks", crib.vees.size()},
-         {"Brake punches", crib.brake_punches.size()},
-         {"Saddle dies", crib.saddle_dies.size()}}};
-    for (std::size_t i = 0; i < tools.size(); ++i)
-        pages.push_back(
-            {Kind::crib, static_cast<int>(i), tools[i].first, count_words(tools[i].second)});
-    pages.push_back({Kind::rack,
-                     0,
-                     "Rack",
-                     std::to_string(shop.rack.size()) +
-                         (shop.rack.size() == 1 ? " kind of bar" : " kinds of bars")});
-    pages.push_back({Kind::rules, 0, "House rules", "Margins, rounding, overlaps"});
-    pages.push_back({Kind::times, 0, "Times and handling", "Minutes, money, weights"});
-    pages.push_back({Kind::power, 0, "Power", "Motor, cord, generator"});
-    const std::size_t trials = shop.trials.size();
-    pages.push_back({Kind::trials,
-                     0,
-                     "Trial strips",
-                     std::to_string(trials) + (trials == 1 ? " trial" : " trials")});
-    return pages;
-}
-
 void open_page(Desk& desk, int index) {
     desk.state.shop_page = index;
     desk.state.tool = 0;
     desk.ui.want_frame();
 }
 
-void page_list(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages) {
+void page_list(Desk& desk, const ui::Rect& rect, const std::vector<ShopPage>& pages) {
     ui::Ui& ui = desk.ui;
     ui.fill(rect, ui::Ink::bench);
     ui.rule(
@@ -109,9 +50,9 @@ void page_list(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages)
     area.finish(content.y);
 }
 
-void page_choice(Desk& desk, const ui::Rect& rect, const std::vector<Page>& pages) {
+void page_choice(Desk& desk, const ui::Rect& rect, const std::vector<ShopPage>& pages) {
     std::vector<std::string> names;
-    for (const Page& page : pages)
+    for (const ShopPage& page : pages)
         names.push_back(page.title + " (" + page.detail + ")");
     ui::Field field;
     field.label = "Shown";
@@ -119,25 +60,25 @@ void page_choice(Desk& desk, const ui::Rect& rect, const std::vector<Page>& page
         open_page(desk, *chosen);
 }
 
-float page_form(Desk& desk, const ui::Rect& rect, const Page& page) {
+float page_form(Desk& desk, const ui::Rect& rect, const ShopPage& page) {
     switch (page.kind) {
-    case Page::Kind::machine:
+    case ShopPage::Kind::machine:
         return machine_form(desk, rect);
-    case Page::Kind::station:
+    case ShopPage::Kind::station:
         return station_form(desk, rect, page.index);
-    case Page::Kind::attachment:
+    case ShopPage::Kind::attachment:
         return attachment_form(desk, rect, page.index);
-    case Page::Kind::crib:
+    case ShopPage::Kind::crib:
         return crib_form(desk, rect, static_cast<CribPage>(page.index));
-    case Page::Kind::rack:
+    case ShopPage::Kind::rack:
         return rack_form(desk, rect);
-    case Page::Kind::rules:
+    case ShopPage::Kind::rules:
         return rules_form(desk, rect);
-    case Page::Kind::times:
+    case ShopPage::Kind::times:
         return times_form(desk, rect);
-    case Page::Kind::power:
+    case ShopPage::Kind::power:
         return power_form(desk, rect);
-    case Page::Kind::trials:
+    case ShopPage::Kind::trials:
         return trials_form(desk, rect);
     }
     return rect.y;
@@ -149,7 +90,7 @@ void shop_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
     const ui::Scope scope(ui, "shop");
     ui.fill(rect, ui::Ink::paper);
-    const std::vector<Page> pages = pages_of(desk.session.shop());
+    const std::vector<ShopPage> pages = shop_pages(desk.session.shop());
     desk.state.shop_page = std::clamp(desk.state.shop_page, 0, static_cast<int>(pages.size()) - 1);
     ui::Rect rest = rect;
     if (ui.is_narrow())
@@ -157,7 +98,7 @@ void shop_view(Desk& desk, const ui::Rect& rect) {
             desk, rest.cut_top(ui::field_height(ui, false) + 8).inset(ui.size().margin, 4), pages);
     else
         page_list(desk, rest.cut_left(std::min(300 * ui.size().text_scale, rest.w * 0.38F)), pages);
-    const Page& page = pages[static_cast<std::size_t>(desk.state.shop_page)];
+    const ShopPage& page = pages[static_cast<std::size_t>(desk.state.shop_page)];
     const ui::Scope page_scope(ui, std::to_string(desk.state.shop_page));
     ui::ScrollArea area(ui, "form", rest, page.title);
     ui::Rect content = area.content().inset(ui.size().margin, 0);

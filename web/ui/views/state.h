@@ -13,7 +13,7 @@
 
 namespace treadle::views {
 
-enum class Place { parts, order, bars, limits, shop, sheets, about };
+enum class Place { parts, order, bars, limits, shop, sheets, help };
 /// What the place beside a part's operations shows.
 enum class Panel { checks, working, part_form, operation_form };
 
@@ -25,6 +25,24 @@ struct Fault {
     std::string field;
     std::string typed;
     std::string reason;
+};
+
+/// What the search does by itself, without a place to go to.
+enum class Command {
+    none,
+    add_part,
+    name_job,
+    undo,
+    redo,
+    change_units,
+    print,
+    preview,
+    save_file,
+    open_file,
+    save_table,
+    new_job,
+    demo_inch,
+    demo_metric
 };
 
 enum class Saved { nothing_yet, saving, saved, failed };
@@ -53,6 +71,13 @@ struct State {
     int shop_page = 0;            ///< entry of the shop's list
     int tool = 0;                 ///< chosen tool of the crib page that is open
     bool own_grade_open = false;
+    bool hint_open = false; ///< the line of the first start
+    bool find_open = false; ///< the search lies over the page
+    std::string find_typed;
+    int help_section = 0;        ///< of k_help_sections
+    std::string help_topic;      ///< to be brought into sight under Help, once
+    std::string working_to_show; ///< beginning of the title of a working, the same way
+    std::string focus_next;      ///< full id of what gets the keyboard in the next frame
     std::vector<Fault> faults;
     std::vector<Message> messages;
     Saved saved = Saved::nothing_yet;
@@ -84,7 +109,9 @@ enum class Wish {
     print_sheet,
     demo_inch,
     demo_metric,
-    new_job
+    new_job,
+    hide_hint,
+    show_hint
 };
 using Ask = std::variant<FieldEdit, PlainEdit, Wish>;
 

@@ -1,5 +1,6 @@
 #include "ui/views/stock_view.h"
 
+#include "ui/views/next_action.h"
 #include "ui/views/parts_edit.h"
 #include "ui/views/shop_paths.h"
 #include "ui/widgets/controls.h"
@@ -162,6 +163,9 @@ void stock_view(Desk& desk, const ui::Rect& rect) {
     if (!reading.not_from_bars.empty())
         rest.y += ui::paragraph(ui, rest, reading.not_from_bars, k_quiet);
     rest.y += ui.size().gap;
+    if (desk.session.job().parts.empty())
+        return area.finish(
+            no_parts_yet(desk, rest, "Bars are cut for the pieces of the parts; none is there."));
     rest.y = to_the_rack(desk, rest);
     rest.y += ui::stock_bar_legend(ui, rest) + ui.size().gap;
     for (std::size_t i = 0; i < reading.groups.size(); ++i)

@@ -1,143 +1,194 @@
 #include "ui/views/top_bar.h"
 
+#include "ui/views/find_commands.h"
+#include "ui/views/find_sheet.h"
+#include "ui/views/places.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 
 #include <algorithm>
-#include <array>
+#include <span>
+#include <string>
 
 namespace treadle::views {
 
 namespace {
 
-const std::array<std::string, 7> k_places = {
-    "Parts", "Order", "Bars", "Limits", "Shop", "Sheets", "About"};
-
-/// Two lines when name, places and keys do not fit side by side.
-bool has_two_lines(const ui::Ui& ui) {
-    return ui.screen().w < 900 * std::max(1.0F, ui.size().text_scale);
-}
+constexpr float k_least_name = 190; ///< of the job, or it goes on a line of its own
 
 float line(const ui::Ui& ui) { return std::max(64.0F, ui.size().target + 8); }
 
-std::string_view saved_words(const State& state) {
-    switch (state.saved) {
-    case Saved::nothing_yet:
-        return "";
-    case Saved::saving:
-        return "Saving";
-    default:
-        return state.saved_note;
-    }
+/// One line where name, places and keys fit side by side. Else the places stand below; on a phone
+/// in two ranks, with undo and redo beside the second one, so that the name keeps its room.
+struct Layout {
+    bool one_line = false;
+    int ranks = 1;
+    float key = 0;
+    float find = 0;
+    bool find_word = false;
+    [[nodiscard]] float steps() const { return 2 * key; } ///< undo and redo
+    [[nodiscard]] float right() const { return find + key + (ranks == 2 ? 0 : steps()); }
+};
+
+ui::Button find_key(bool word) {
+    ui::Button key;
+    key.label = "Find";
+    key.name = "Find";
+    key.icon = ui::Icon::find;
+    key.icon_only = !word;
+    key.look = ui::KeyLook::quiet;
+    return key;
+}
+
+Layout lay_out(const ui::Ui& ui) {
+    Layout layout;
+    const float scale = ui.size().text_scale;
+    const float width = ui.screen().w;
+    layout.key = std::max(ui.size().target, 48.0F);
+    layout.find_word = width >= 600 * scale;
+    layout.find = layout.find_word ? ui::button_width(ui, find_key(true)) : layout.key;
+    const float places = ui::least_tabs_width(ui, place_names());
+    const float name = width - 2 * ui.size().margin - layout.right() - places;
+    layout.one_line = name >= k_least_name * scale;
+    layout.ranks = !layout.one_line && (places > width || width < 480 * scale) ? 2 : 1;
+    return layout;
+}
+
+std::string saved_words(const State& state, bool invented) {
+    std::string words = state.saved == Saved::nothing_yet ? ""
+                        : state.saved == Saved::saving    ? "Saving"
+                                                          : state.saved_note;
+    if (invented)
+        words += words.empty() ? "Invented scenario" : ", invented scenario";
+    return words;
 }
 
 void name_and_saved(Desk& desk, ui::Rect rect) {
     const job::Job& job = desk.session.job();
     ui::Ui& ui = desk.ui;
+    const std::string name = job.name.empty() ? "Job without a name" : job.name;
+    if (ui::press_area(ui, "job-name", rect.inset(0, 2), "Name, due date and note of " + name))
+        do_command(desk, Command::name_job);
     const float height =
         ui::line_height(ui, ui::TextSize::large) + ui::line_height(ui, ui::TextSize::small) + 4;
-    rect = rect.inset(0, std::max(0.0F, (rect.h - height) / 2));
+    rect = rect.inset(4, std::max(0.0F, (rect.h - height) / 2));
     ui::heading(ui,
                 rect.cut_top(ui::line_height(ui, ui::TextSize::large) + 2),
-                job.name.empty() ? std::string_view("Job without a name") : job.name,
+                name,
                 1,
                 {ui::TextSize::large, true, ui::Ink::ink, ui::Align::left});
     const bool failed = desk.state.saved == Saved::failed;
-    std::string words(saved_words(desk.state));
-    if (job.invented)
-        words = words.empty() ? "Invented scenario" : "Invented scenario, " + words;
     ui::text(ui,
              rect,
-             words,
+             saved_words(desk.state, job.invented),
              {ui::TextSize::small,
               failed,
               failed ? ui::Ink::does_not_fit : ui::Ink::quiet,
               ui::Align::left});
 }
 
-void undo_and_units(Desk& desk, ui::Rect rect) {
-    ui::Ui& ui = desk.ui;
-    const auto step = [&](std::string_view id,
-                          ui::Icon icon,
-                          bool can,
-                          const std::string& words,
-                          const char* verb,
-                          const char* nothing,
-                          Wish wish,
-                          const ui::Rect& at) {
-        const std::string name = can && !words.empty() ? std::string(verb) + ": " + words : verb;
-        ui::Button key;
-        key.label = verb;
-        key.name = name;
-        key.icon = icon;
-        key.icon_only = true;
-        key.look = ui::KeyLook::quiet;
-        key.enabled = can;
-        key.why_not = nothing;
-        if (ui::button(ui, id, at, key))
-            desk.ask(wish);
-    };
-    const edit::Session& session = desk.session;
-    const bool inch = desk.style().system == UnitSystem::inch;
-    const ui::Rect units = rect.cut_right(64);
-    const float key = std::min(72.0F, rect.w / 2);
-    step("redo",
-         ui::Icon::redo,
-         session.can_redo(),
-         session.redo_words(),
-         "Redo",
-         "Nothing was undone.",
-         Wish::redo,
-         rect.cut_right(key));
-    step("undo",
-         ui::Icon::undo,
-         session.can_undo(),
-         session.undo_words(),
-         "Undo",
-         "Nothing has been changed yet.",
-         Wish::undo,
-         rect.cut_right(key));
-    ui::Button unit;
-    unit.label = inch ? "in" : "mm";
-    unit.name = inch ? "Units: inch. Change to millimetres" : "Units: mm. Change to inches";
-    unit.look = ui::KeyLook::quiet;
-    if (ui::button(ui, "units", units.inset(2, 4), unit)) {
-        PrintStyle style = desk.style();
-        style.system = inch ? UnitSystem::metric : UnitSystem::inch;
-        desk.ask(PlainEdit{edit::SetStyle{style}, "", false});
-    }
+struct Step {
+    const char* id;
+    ui::Icon icon;
+    const char* verb;
+    const char* nothing; ///< why it cannot be pressed
+    Wish wish;
+};
+
+void step(Desk& desk, const ui::Rect& rect, const Step& is, bool can, const std::string& words) {
+    const std::string name =
+        can && !words.empty() ? std::string(is.verb) + ": " + words : std::string(is.verb);
+    ui::Button key;
+    key.label = is.verb;
+    key.name = name;
+    key.icon = is.icon;
+    key.icon_only = true;
+    key.look = ui::KeyLook::quiet;
+    key.enabled = can;
+    key.why_not = is.nothing;
+    if (ui::button(desk.ui, is.id, rect, key))
+        desk.ask(is.wish);
 }
 
-void places(Desk& desk, const ui::Rect& rect) {
-    const auto chosen =
-        ui::tabs(desk.ui, "places", rect, "Places", k_places, static_cast<int>(desk.state.place));
-    if (chosen) {
-        desk.state.place = static_cast<Place>(*chosen);
-        desk.ui.want_frame();
-    }
+void undo_and_redo(Desk& desk, ui::Rect rect) {
+    const edit::Session& session = desk.session;
+    const float key = rect.w / 2;
+    step(desk,
+         rect.cut_left(key),
+         {"undo", ui::Icon::undo, "Undo", "Nothing has been changed yet.", Wish::undo},
+         session.can_undo(),
+         session.undo_words());
+    step(desk,
+         rect,
+         {"redo", ui::Icon::redo, "Redo", "Nothing was undone.", Wish::redo},
+         session.can_redo(),
+         session.redo_words());
+}
+
+void units(Desk& desk, const ui::Rect& rect) {
+    const bool inch = desk.style().system == UnitSystem::inch;
+    ui::Button key;
+    key.label = inch ? "in" : "mm";
+    key.name = inch ? "Units: inch. Change to millimetres" : "Units: mm. Change to inches";
+    key.look = ui::KeyLook::quiet;
+    if (ui::button(desk.ui, "units", rect, key))
+        do_command(desk, Command::change_units);
+}
+
+/// Those from `from` up to `to`, not included.
+void places(Desk& desk, const ui::Rect& rect, std::size_t from, std::size_t to) {
+    const int first = static_cast<int>(from);
+    const auto chosen = ui::tabs(desk.ui,
+                                 from == 0 ? "places" : "more-places",
+                                 rect,
+                                 from == 0 ? "Places" : "More places",
+                                 place_names().subspan(from, to - from),
+                                 static_cast<int>(desk.state.place) - first);
+    if (!chosen)
+        return;
+    desk.state.place = static_cast<Place>(*chosen + first);
+    desk.ui.want_frame();
 }
 
 } // namespace
 
-float top_bar_height(const ui::Ui& ui) { return has_two_lines(ui) ? 2 * line(ui) : line(ui); }
+float top_bar_height(const ui::Ui& ui) {
+    const Layout layout = lay_out(ui);
+    return layout.one_line
+               ? line(ui)
+               : line(ui) + static_cast<float>(layout.ranks) * std::max(52.0F, ui.size().target);
+}
 
 void top_bar(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
+    const Layout layout = lay_out(ui);
     ui.fill(rect, ui::Ink::paper);
     ui.rule(
         rect.x, rect.bottom() - 1, rect.right(), rect.bottom() - 1, ui::Ink::ink, ui.size().stroke);
     ui::Rect rest = rect;
-    if (has_two_lines(ui)) {
-        ui::Rect first = rest.cut_top(line(ui)).inset(ui.size().margin / 2, 0);
-        undo_and_units(desk, first.cut_right(64 + 2 * 72, 8));
-        name_and_saved(desk, first);
-        places(desk, rest);
+    ui::Rect first = rest.cut_top(line(ui)).inset(ui.size().margin / 2, 0);
+    ui::Rect right = first.cut_right(layout.right(), 4);
+    ui::Rect middle;
+    if (layout.one_line)
+        middle = first.cut_right(std::min(first.w - k_least_name * ui.size().text_scale,
+                                          ui::tabs_width(ui, place_names())),
+                                 8);
+    name_and_saved(desk, first);
+    if (layout.one_line)
+        places(desk, middle, 0, place_names().size());
+    if (ui::button(ui, "find", right.cut_left(layout.find), find_key(layout.find_word)))
+        open_find(desk);
+    units(desk, right.cut_right(layout.key).inset(2, 4));
+    if (layout.ranks == 1) {
+        undo_and_redo(desk, right);
+        if (!layout.one_line)
+            places(desk, rest, 0, place_names().size());
         return;
     }
-    rest = rest.inset(ui.size().margin, 0);
-    undo_and_units(desk, rest.cut_right(64 + 2 * 60, 4));
-    places(desk, rest.cut_right(std::min(rest.w - 160, ui::tabs_width(ui, k_places)), 8));
-    name_and_saved(desk, rest);
+    const std::size_t half = (place_names().size() + 1) / 2;
+    places(desk, rest.cut_top(rest.h / 2), 0, half);
+    undo_and_redo(desk, rest.cut_right(layout.steps()));
+    places(desk, rest, half, place_names().size());
 }
 
 } // namespace treadle::views

@@ -1,21 +1,31 @@
 #include "ui/views/working_view.h"
 
+#include "ui/views/help_view.h"
 #include "ui/widgets/text.h"
 
 namespace treadle::views {
 
 namespace {
 
-float one_working(ui::Ui& ui, ui::Rect rest, const std::vector<std::string>& lines) {
+float one_working(Desk& desk, ui::Rect rest, const std::vector<std::string>& lines) {
+    ui::Ui& ui = desk.ui;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         // Title, expression, values …: the first is what it answers, the second how.
         if (i == 0) {
-            const float height = ui::line_height(ui, ui::TextSize::body) + 4;
-            ui::heading(ui,
-                        {rest.x, rest.y, rest.w, height},
-                        lines[i],
-                        3,
-                        {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
+            ui::Rect first{rest.x, rest.y, rest.w, 0};
+            const HelpTopic* topic = topic_of(lines[0]);
+            const float height =
+                topic ? ui.size().target : ui::line_height(ui, ui::TextSize::body) + 4;
+            first.h = height;
+            const std::string& wanted = desk.state.working_to_show;
+            if (!wanted.empty() && lines[0].rfind(wanted, 0) == 0) {
+                ui.bring_to_top(first);
+                desk.state.working_to_show.clear();
+            }
+            if (topic)
+                topic_key(desk, first.cut_right(ui.size().target, 4), topic);
+            ui::heading(
+                ui, first, lines[i], 3, {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
             rest.y += height;
             continue;
         }
@@ -36,8 +46,9 @@ float working_view(Desk& desk, const ui::Rect& rect, int part, int operation) {
             rest.y += desk.ui.size().gap;
         }
         for (const std::vector<std::string>& lines : desk.readings.working(desk.session, part, of))
-            rest.y = one_working(desk.ui, rest, lines);
+            rest.y = one_working(desk, rest, lines);
     }
+    desk.state.working_to_show.clear();
     return rest.y;
 }
 

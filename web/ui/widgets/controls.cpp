@@ -104,6 +104,15 @@ bool button(Ui& ui, std::string_view id, const Rect& rect, std::string_view labe
     return button(ui, id, rect, key);
 }
 
+bool press_area(Ui& ui, std::string_view id, const Rect& rect, std::string_view name) {
+    const std::string full = ui.add_control(id, Role::button, rect, name).id;
+    const Touch touch = ui.touch(full);
+    if (touch.pressed || touch.hovered)
+        ui.fill(rect, Ink::steel);
+    ui.draw_focus_ring(full, rect.inset(4));
+    return ui.take_activation(full);
+}
+
 namespace {
 
 constexpr float k_tab_margins = 32;
@@ -121,6 +130,11 @@ float words_width(const Ui& ui, std::span<const std::string> labels, TextSize si
 float tabs_width(const Ui& ui, std::span<const std::string> labels) {
     return words_width(ui, labels, TextSize::body) +
            k_tab_margins * static_cast<float>(labels.size());
+}
+
+float least_tabs_width(const Ui& ui, std::span<const std::string> labels) {
+    return words_width(ui, labels, TextSize::small) +
+           k_least_tab_margins * static_cast<float>(labels.size());
 }
 
 std::optional<int> tabs(Ui& ui,

@@ -39,6 +39,9 @@ struct Button {
 bool button(Ui& ui, std::string_view id, const Rect& rect, const Button& button);
 bool button(Ui& ui, std::string_view id, const Rect& rect, std::string_view label);
 
+/// Makes words that are drawn over it a key: to be called before they are drawn.
+bool press_area(Ui& ui, std::string_view id, const Rect& rect, std::string_view name);
+
 /// Places of the page side by side; the chosen one stands on a heavy rule. Returns a new choice.
 std::optional<int> tabs(Ui& ui,
                         std::string_view id,
@@ -48,6 +51,8 @@ std::optional<int> tabs(Ui& ui,
                         int selected);
 /// Width that the labels ask for.
 [[nodiscard]] float tabs_width(const Ui& ui, std::span<const std::string> labels);
+/// Width under which the labels do not stand whole any more.
+[[nodiscard]] float least_tabs_width(const Ui& ui, std::span<const std::string> labels);
 
 struct ListRow {
     std::string_view title;

@@ -108,6 +108,10 @@ void draw_icon(ImDrawList& draw, Icon icon, float x, float y, float size, Colour
     case Icon::up:
         pen.line({{-0.8F, 0.35F}, {0, -0.45F}, {0.8F, 0.35F}});
         break;
+    case Icon::find: // a hole and the scriber that points at it
+        pen.arc({-0.2F, -0.2F}, 0.58F, 0, 6.2831853F);
+        pen.line({{0.24F, 0.24F}, {0.88F, 0.88F}});
+        break;
     case Icon::down:
         pen.line({{-0.8F, -0.35F}, {0, 0.45F}, {0.8F, -0.35F}});
         break;

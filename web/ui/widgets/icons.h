@@ -24,7 +24,8 @@ enum class Icon : std::uint8_t {
     back,
     next,
     up,
-    down
+    down,
+    find
 };
 
 /// In a square of `size` around the centre.

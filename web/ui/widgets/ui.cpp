@@ -245,6 +245,14 @@ bool Ui::scroll_at(float x, float y, float dy) {
     return false;
 }
 
+void Ui::bring_to_top(const Rect& rect) {
+    TREADLE_EXPECT(!open_scrolls_.empty());
+    ScrollState& state = scrolls_[open_scrolls_.back()];
+    // The origin is where the content begins, the offset taken off.
+    state.offset = std::max(0.0F, rect.y - origins_.back().y);
+    wants_frame_ = true;
+}
+
 bool Ui::is_visible(const Rect& rect) const { return !rect.common(clip()).is_empty(); }
 
 // ---- ink ----------------------------------------------------------------------------------------

@@ -48,6 +48,8 @@ public:
 
     /// False when `rect` is scrolled out of sight: a long list may skip the entry altogether.
     [[nodiscard]] bool is_visible(const Rect& rect) const;
+    /// Scrolls the open scroll area so that `rect` stands at its top, from the next frame on.
+    void bring_to_top(const Rect& rect);
     /// Ask for another frame, for example while something is computed in slices.
     void want_frame() { wants_frame_ = true; }
     /// Puts the keyboard focus on the control with this full id, after this frame.

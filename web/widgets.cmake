@@ -22,6 +22,7 @@ add_library(web_widgets STATIC
   ${PROJECT_SOURCE_DIR}/web/ui/theme/theme.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/controls.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawing.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawn.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/fields.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/icons.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/polygon.cpp

@@ -80,6 +80,8 @@ public:
     virtual void frame(double seconds_since_last) = 0;
     /// Changes of the mirror that the last frame made, as JSON for the platform; empty when none.
     [[nodiscard]] virtual std::string take_mirror_changes() = 0;
+    /// What the last frame drew, as JSON for a test of the mirror.
+    [[nodiscard]] virtual std::string drawn() const { return "{}"; }
 };
 
 } // namespace treadle::platform

@@ -190,6 +190,13 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_scrolled(const char* id, float offset) {
     host().page->scrolled(id, offset);
 }
 
+/// Lives until the next call.
+EMSCRIPTEN_KEEPALIVE const char* treadle_drawn() {
+    static std::string words;
+    words = host().page->drawn();
+    return words.c_str();
+}
+
 EMSCRIPTEN_KEEPALIVE void treadle_on_wake() { browser_ports().request_frame("time", 1); }
 
 EMSCRIPTEN_KEEPALIVE void

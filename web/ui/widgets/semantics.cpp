@@ -11,6 +11,41 @@ namespace treadle::ui {
 
 namespace {
 
+long long whole(float px) { return std::llround(px); }
+
+bool same(const Node& a, const Node& b) {
+    return a.role == b.role && a.name == b.name && a.value == b.value && a.note == b.note &&
+           a.error == b.error && a.options == b.options && a.selected == b.selected &&
+           a.level == b.level && a.enabled == b.enabled && a.on == b.on && a.live == b.live &&
+           a.rect == b.rect && a.content_height == b.content_height && a.offset == b.offset;
+}
+
+void write_node(base::JsonWriter& json, const Node& node) {
+    json.begin_object();
+    json.field("id", node.id).field("role", role_word(node.role)).field("name", node.name);
+    json.field("value", node.value).field("note", node.note).field("error", node.error);
+    json.field("enabled", node.enabled).field("on", node.on).field("level", node.level);
+    if (node.live)
+        json.field("live", true);
+    json.key("box").begin_array();
+    for (const float px : {node.rect.x, node.rect.y, node.rect.w, node.rect.h})
+        json.integer(whole(px));
+    json.end_array();
+    if (node.role == Role::choice) {
+        json.field("selected", node.selected).key("options").begin_array();
+        for (const std::string& option : node.options)
+            json.text(option);
+        json.end_array();
+    }
+    if (node.role == Role::scroll) {
+        json.key("height").integer(whole(node.content_height));
+        json.key("offset").integer(whole(node.offset));
+    }
+    json.end_object();
+}
+
+} // namespace
+
 const char* role_word(Role role) {
     switch (role) {
     case Role::button:
@@ -48,41 +83,6 @@ const char* role_word(Role role) {
     }
     return "words";
 }
-
-long long whole(float px) { return std::llround(px); }
-
-bool same(const Node& a, const Node& b) {
-    return a.role == b.role && a.name == b.name && a.value == b.value && a.note == b.note &&
-           a.error == b.error && a.options == b.options && a.selected == b.selected &&
-           a.level == b.level && a.enabled == b.enabled && a.on == b.on && a.live == b.live &&
-           a.rect == b.rect && a.content_height == b.content_height && a.offset == b.offset;
-}
-
-void write_node(base::JsonWriter& json, const Node& node) {
-    json.begin_object();
-    json.field("id", node.id).field("role", role_word(node.role)).field("name", node.name);
-    json.field("value", node.value).field("note", node.note).field("error", node.error);
-    json.field("enabled", node.enabled).field("on", node.on).field("level", node.level);
-    if (node.live)
-        json.field("live", true);
-    json.key("box").begin_array();
-    for (const float px : {node.rect.x, node.rect.y, node.rect.w, node.rect.h})
-        json.integer(whole(px));
-    json.end_array();
-    if (node.role == Role::choice) {
-        json.field("selected", node.selected).key("options").begin_array();
-        for (const std::string& option : node.options)
-            json.text(option);
-        json.end_array();
-    }
-    if (node.role == Role::scroll) {
-        json.key("height").integer(whole(node.content_height));
-        json.key("offset").integer(whole(node.offset));
-    }
-    json.end_object();
-}
-
-} // namespace
 
 bool is_container(Role role) { return role >= Role::group; }
 

@@ -37,6 +37,8 @@ enum class Role : std::uint8_t {
 };
 
 [[nodiscard]] bool is_container(Role role);
+/// As the platform is told it: "button", "tab", …
+[[nodiscard]] const char* role_word(Role role);
 
 struct Node {
     std::string id; ///< stable from frame to frame, unique in a frame

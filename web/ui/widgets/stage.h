@@ -47,6 +47,7 @@ public:
     void prepare() override;
     void frame(double seconds_since_last) override;
     std::string take_mirror_changes() override;
+    std::string drawn() const override { return ui_.drawn(); }
 
 private:
     void hover(float x, float y) override;

@@ -85,6 +85,7 @@ float draw_text(Ui& ui, const Rect& rect, std::string_view words, const TextStyl
         put(ui, font, aligned_x(rect, width, style.align), y, words, style.ink);
         return width;
     }
+    ui.note_cut(words);
     const float sign = width_of(font, k_cut_sign);
     std::string cut(fitting(font, words, std::max(0.0F, rect.w - sign)));
     while (!cut.empty() && cut.back() == ' ')

@@ -36,6 +36,7 @@ void Ui::begin_frame(const Rect& screen, ImDrawList& draw) {
     modal_from_ = 0;
     scroll_modal_from_ = 0;
     known_keys_.clear();
+    cut_words_.clear();
     fill(screen, Ink::paper);
 }
 

@@ -96,6 +96,12 @@ public:
     void begin_container(std::string_view id, Role role, const Rect& rect, std::string_view name);
     void end_container();
 
+    /// Words that had no room and were drawn with the sign of a cut, for drawn().
+    void note_cut(std::string_view words) { cut_words_.emplace_back(words); }
+    /// What can be pressed in the last frame, as hit testing has it, and which words were cut:
+    /// JSON for a test that compares it with the mirror. Costs nothing until it is asked for.
+    [[nodiscard]] std::string drawn() const;
+
 private:
     friend class Stage;
     struct Hit {
@@ -167,6 +173,7 @@ private:
     std::string pressed_;
     std::string focused_;
     std::string focus_wish_;
+    std::vector<std::string> cut_words_;
     bool wants_frame_ = false;
 };
 

@@ -109,6 +109,8 @@ mergeInto(LibraryManager.library, {
     Treadle.listenSize();
     Treadle.listenPointers();
     Treadle.listenKeys();
+    // For whoever compares the picture with the mirror: what can be pressed, and where.
+    window['treadle_drawn'] = function () { return JSON.parse(UTF8ToString(_treadle_drawn())); };
     Treadle.listenPreview();
     document.addEventListener('visibilitychange', Treadle.takeWakeLock);
   },

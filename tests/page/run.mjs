@@ -1,4 +1,5 @@
 // Page tests: `node tests/page/run.mjs [part of a name]`, after `web/run --no-serve`.
+// TREADLE_SITE is another folder to serve, TREADLE_SIDE_BY_SIDE how many run at once.
 
 import './opens.mjs';
 import './round.mjs';
@@ -6,6 +7,7 @@ import './files.mjs';
 import './touch.mjs';
 import './same.mjs';
 import './cuts.mjs';
+import './jobs.mjs';
 import './scenarios/bends.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/limits.mjs';

@@ -1,16 +1,54 @@
 // Names of the controls that the tests press, in one place: when the page renames one, so does this.
+//
+// A thing is { role, name }: what a screen reader says. How it is pressed is a hand's affair
+// (tests/page/hands/).
 
 import { control, until } from './harness.mjs';
 
 export const k_part = 'HB1'; // the demo job's first part, a punched plate
 
-export const undo = (page) => control(page, 'button', /^Undo/);
-export const redo = (page) => control(page, 'button', /^Redo/);
-export const open_file = (page) => control(page, 'button', /^Open file/);
-export const save_file = (page) => control(page, 'button', /^Save file/);
-export const print = (page) => control(page, 'button', /^Print the worksheet/);
-export const place = (page, name) => control(page, 'tab', name);
-export const part_row = (page, mark = k_part) => control(page, 'button', new RegExp(`^${mark}, `));
+const button = (name) => ({ role: 'button', name });
+const field = (name) => ({ role: 'textbox', name });
+const heading = (name) => ({ role: 'heading', name });
+
+/** Every control that more than one test needs. */
+export const things = {
+  understood: button('Understood'),
+  undo: button(/^Undo/),
+  redo: button(/^Redo/),
+  place: (name) => ({ role: 'tab', name }),
+  part: (mark) => button(new RegExp(`^${mark}, `)),
+  change_sizes: (mark) => button(new RegExp(`^Change sizes of ${mark}`)),
+  close_panel: button('Close this panel'),
+  thickness: field('Thickness'),
+  add_operation: button('Add an operation'),
+  add_punch: button('Add operation: Punch'),
+  operation: (number, words = '') => button(new RegExp(`^Operation ${number}: ${words}`)),
+  hole_diameter: field('Hole diameter'),
+  along: field('Along'),
+  across: field('Across'),
+  flat_view: (mark) => ({ role: 'img', name: new RegExp(`^Flat view of ${mark}`) }),
+  working: button(/^Show working/),
+  set_up: (number) => heading(`Set-up ${number}`),
+  look_at_sheet: button('Look at the worksheet'),
+  print_preview: button('Print'),
+  close_preview: button('Close'),
+  print: button(/^Print the worksheet/),
+  save_file: button(/^Save file/),
+  open_file: button(/^Open file/),
+};
+
+/** A thing in the page, as playwright finds it. */
+export const find = (page, thing) =>
+  control(page, thing.role, thing.name, typeof thing.name === 'string');
+
+export const undo = (page) => find(page, things.undo);
+export const redo = (page) => find(page, things.redo);
+export const open_file = (page) => find(page, things.open_file);
+export const save_file = (page) => find(page, things.save_file);
+export const print = (page) => find(page, things.print);
+export const place = (page, name) => find(page, things.place(name));
+export const part_row = (page, mark = k_part) => find(page, things.part(mark));
 
 /** What the list says of a part: "HB1, Plate 3/8 × 8 × 8, A36, 14 pieces: fits". */
 export async function verdict_words(page, mark = k_part) {
@@ -20,7 +58,7 @@ export async function verdict_words(page, mark = k_part) {
 
 /** The safety notice stands before everything else at first start. */
 export async function accept_notice(page, press = (button) => button.click()) {
-  const understood = control(page, 'button', 'Understood');
+  const understood = find(page, things.understood);
   await until('the notice', () => understood.isVisible());
   await press(understood);
   await until('the notice is gone', async () => (await understood.count()) === 0);
@@ -28,9 +66,9 @@ export async function accept_notice(page, press = (button) => button.click()) {
 
 /** Opens the sizes of the chosen part and types another thickness. */
 export async function set_thickness(page, text) {
-  await control(page, 'button', new RegExp(`^Change sizes of ${k_part}`)).click();
-  const field = control(page, 'textbox', 'Thickness');
-  await field.click();
-  await field.fill(text);
-  await field.press('Enter');
+  await find(page, things.change_sizes(k_part)).click();
+  const box = find(page, things.thickness);
+  await box.click();
+  await box.fill(text);
+  await box.press('Enter');
 }

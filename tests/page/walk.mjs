@@ -1,0 +1,210 @@
+// Every view of the page, by name, and how one gets there from any other: for the tests that look at
+// all of them. Goes by role and name alone, so it works at every size.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+import { give_file, open, root, until } from './harness.mjs';
+import { find, k_part, things } from './words.mjs';
+
+const button = (name) => ({ role: 'button', name });
+const field = (name) => ({ role: 'textbox', name });
+const tab = (name) => ({ role: 'tab', name });
+
+export const has = async (page, thing) => (await find(page, thing).count()) > 0;
+
+/** Acts on the element itself, as a screen reader does. */
+export async function press(page, thing) {
+  const element = find(page, thing);
+  await until(`${thing.role} ${thing.name}`, () => element.count());
+  await element.evaluate((found) => found.click());
+  await settled(page);
+}
+async function press_if(page, thing) {
+  if (await has(page, thing)) await press(page, thing);
+}
+export async function type(page, thing, text) {
+  const box = find(page, thing);
+  await until(`${thing.role} ${thing.name}`, () => box.count());
+  await box.evaluate((found) => found.focus());
+  await box.fill(text);
+  await box.press('Enter');
+  await settled(page);
+}
+
+/** Until no frame is asked for: the page draws on request, so a few silent refreshes say so. */
+export function settled(page) {
+  return page.evaluate(async () => {
+    const stage = document.getElementById('stage');
+    const refresh = () => new Promise((done) => requestAnimationFrame(done));
+    for (let silent = 0, last = -1; silent < 3; await refresh()) {
+      silent = stage.dataset.frames === last ? silent + 1 : 0;
+      last = stage.dataset.frames;
+    }
+  });
+}
+
+/** The first part, nothing open beside it. */
+export async function home(page, mark = k_part) {
+  await press_if(page, things.understood);
+  if (await page.locator('#preview').isVisible()) await press(page, things.close_preview);
+  await press(page, things.place('Parts'));
+  await press_if(page, things.close_panel);
+  await press_if(page, button('Add nothing'));
+  await press_if(page, button('Back to the list'));
+  await press(page, things.part(mark));
+}
+
+async function operation(page, mark, words, panel) {
+  await home(page, mark);
+  const row = things.operation('\\d+', words);
+  if ((await find(page, row).getAttribute('aria-pressed')) !== 'true') await press(page, row);
+  await press(page, panel);
+}
+
+/** Names of the pages under Shop, as its list or its choice has them. */
+export async function shop_pages(page) {
+  await press(page, things.place('Shop'));
+  const choice = find(page, { role: 'combobox', name: 'Shown' });
+  return (await choice.count())
+    ? choice.locator('option').allTextContents()
+    : find(page, { role: 'group', name: 'Shop' }).getByRole('button').allTextContents();
+}
+export async function shop_page(page, index) {
+  await press(page, things.place('Shop'));
+  const choice = find(page, { role: 'combobox', name: 'Shown' });
+  if (await choice.count()) await choice.selectOption({ index });
+  else
+    await find(page, { role: 'group', name: 'Shop' })
+      .getByRole('button')
+      .nth(index)
+      .evaluate((found) => found.click());
+  await settled(page);
+}
+
+const at_place = (name) => async (page) => {
+  await home(page);
+  await press(page, things.place(name));
+};
+
+async function bars(page) {
+  await at_place('Bars')(page);
+  await until('the bars', () => page.getByText(/^\d+ sections: .* bars, proven/).count());
+  await settled(page);
+}
+
+/** `go` leads there. A view with `last` changes the job: those come last, in this order. */
+const fixed = [
+  { name: 'parts', go: (page) => home(page) },
+  { name: 'part-list', go: async (page) => {
+    await home(page);
+    await press_if(page, button('Back to the list'));
+  } },
+  { name: 'part-finished', go: async (page) => {
+    await home(page, 'HC1');
+    await press_if(page, tab('Finished'));
+  } },
+  { name: 'part-bent', go: async (page) => {
+    await home(page, 'HK4');
+    await press_if(page, tab('Finished'));
+  } },
+  { name: 'part-bends', go: async (page) => {
+    await home(page, 'HK4');
+    await press_if(page, tab('Bends'));
+  } },
+  { name: 'part-does-not-fit', go: (page) => home(page, 'HT1') },
+  { name: 'part-cannot-be-said', go: (page) => home(page, 'HP2') },
+  { name: 'part-up-to', go: (page) => home(page, 'HB3') },
+  { name: 'part-sizes', go: async (page) => {
+    await home(page);
+    await press(page, things.change_sizes(k_part));
+  } },
+  { name: 'own-grade', go: async (page) => {
+    await home(page);
+    await press(page, things.change_sizes(k_part));
+    await press(page, button('Type in a grade of your own'));
+  } },
+  { name: 'operation-punch', go: (page) => operation(page, 'HB1', 'Punch', button(/^Change operation/)) },
+  { name: 'operation-cut', go: (page) => operation(page, 'HB1', 'Shear', button(/^Change operation/)) },
+  { name: 'operation-notch', go: (page) => operation(page, 'HN1', 'Notch', button(/^Change operation/)) },
+  { name: 'operation-bend', go: (page) => operation(page, 'HK1', 'Bend', button(/^Change operation/)) },
+  { name: 'operation-saddle', go: (page) => operation(page, 'HR1', 'Saddle', button(/^Change operation/)) },
+  { name: 'operation-choice', go: async (page) => {
+    await home(page);
+    await press(page, things.add_operation);
+  } },
+  { name: 'working', go: (page) => operation(page, 'HB1', 'Punch', things.working) },
+  { name: 'order', go: at_place('Order') },
+  { name: 'bars', go: bars },
+  { name: 'bars-cuts', go: async (page) => {
+    await bars(page);
+    await press(page, button(/^Bar 144: /));
+  } },
+  { name: 'limits-station', go: async (page) => {
+    await at_place('Limits')(page);
+    await press(page, tab('One station'));
+  } },
+  { name: 'limits-machines', go: async (page) => {
+    await at_place('Limits')(page);
+    await press(page, tab('Which machine'));
+  } },
+  { name: 'sheets', go: at_place('Sheets') },
+  { name: 'sheet-preview', go: async (page) => {
+    await at_place('Sheets')(page);
+    await press(page, things.look_at_sheet);
+    await until('the sheet', () => page.frameLocator('#preview-frame').locator('svg').first().count());
+  } },
+  { name: 'about', go: at_place('About') },
+];
+
+const changing = [
+  { name: 'field-refused', go: async (page) => {
+    await home(page);
+    await press(page, things.change_sizes(k_part));
+    await type(page, things.thickness, 'half an inch');
+  } },
+  { name: 'file-refused', go: async (page) => {
+    await at_place('Sheets')(page);
+    await give_file(page, () => press(page, things.open_file), 'bad.json', '{"format": "treadle-job"}');
+    await until('the refusal', () => page.getByText(/was not opened/).count());
+  } },
+  { name: 'job-long-names', go: async (page) => {
+    await at_place('Sheets')(page);
+    await type(page, field('Name of the job'), 'A name that is longer than any line of a tablet has room for, as people give');
+    await press(page, things.place('Parts'));
+  } },
+  { name: 'job-metric', go: async (page) => {
+    await at_place('Sheets')(page);
+    await press(page, button(/^Start again with the demo job in millimetres/));
+    await press(page, things.place('Parts'));
+  } },
+  { name: 'job-empty', go: async (page) => {
+    await press(page, things.place('Sheets'));
+    await press(page, button('New empty job'));
+    await press(page, things.place('Parts'));
+  } },
+  { name: 'job-empty-order', go: (page) => press(page, things.place('Order')) },
+  { name: 'job-empty-bars', go: (page) => press(page, things.place('Bars')) },
+];
+const plain = (title) => title.split(/[,(]/)[0].trim().toLowerCase().replace(/[^a-z0-9]+/g, '-');
+
+/** Goes from the first start through every view and calls `visit(name)` in each. */
+export async function walk(page, visit, { with_changes = true } = {}) {
+  await open(page);
+  await settled(page);
+  await visit('notice');
+  await press(page, things.understood);
+  const pages = await shop_pages(page);
+  const shop = pages.map((title, index) => ({
+    name: `shop-${String(index + 1).padStart(2, '0')}-${plain(title)}`,
+    go: () => shop_page(page, index),
+  }));
+  for (const view of [...fixed, ...shop, ...(with_changes ? changing : [])]) {
+    try {
+      await view.go(page);
+    } catch (error) {
+      throw new Error(`on the way to the view "${view.name}": ${error.message}`);
+    }
+    await visit(view.name);
+  }
+}

@@ -1,11 +1,8 @@
-// The page opens: with the demo job, in silence, and then does nothing until it is asked.
+// The page opens: with the demo job, in silence, and sharp.
 
 import assert from 'node:assert/strict';
 
 import { open, picture, said, test, until } from './harness.mjs';
-import { accept_notice } from './words.mjs';
-
-const frames = (page) => page.evaluate(() => Number(document.getElementById('stage').dataset.frames));
 
 test('opens with the demo job, marked as invented', {}, async (page) => {
   await open(page);
@@ -27,18 +24,6 @@ test('keeps its content policy and asks no other host for anything', {}, async (
   await open(page);
   assert.deepEqual(await page.evaluate(() => window.csp_violations), []);
   assert.deepEqual(page.foreign, []);
-});
-
-test('draws no frame in ten idle seconds, and draws again when asked', {}, async (page) => {
-  await open(page);
-  await page.waitForTimeout(2000);
-  const before = await frames(page);
-  assert.equal(Number.isFinite(before), true, 'the stage does not count its frames');
-  assert.ok(before > 0, 'no frame was ever counted');
-  await page.waitForTimeout(10_000);
-  assert.equal(await frames(page), before);
-  await accept_notice(page);
-  await until('a frame after input', async () => (await frames(page)) > before);
 });
 
 test('is sharp at device pixel ratio 2', { deviceScaleFactor: 2 }, async (page) => {

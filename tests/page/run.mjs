@@ -8,6 +8,8 @@ import './touch.mjs';
 import './same.mjs';
 import './cuts.mjs';
 import './jobs.mjs';
+import './idle.mjs';
+import './finger.mjs';
 import './scenarios/bends.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/limits.mjs';

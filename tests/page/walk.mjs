@@ -188,6 +188,18 @@ const changing = [
 ];
 const plain = (title) => title.split(/[,(]/)[0].trim().toLowerCase().replace(/[^a-z0-9]+/g, '-');
 
+/** The views that every start has, and two of the pages under Shop. */
+export const names_of_views = () => [...fixed.map(({ name }) => name), 'shop-1', 'shop-2'];
+
+/** Opens the page in one of these views. */
+export async function go_to(page, name) {
+  await open(page);
+  await settled(page);
+  await press_if(page, things.understood); // not for a later page of the same browser
+  const view = fixed.find((one) => one.name === name);
+  await (view ? view.go(page) : shop_page(page, Number(name.split('-')[1]) - 1));
+}
+
 /** Goes from the first start through every view and calls `visit(name)` in each. */
 export async function walk(page, visit, { with_changes = true } = {}) {
   await open(page);

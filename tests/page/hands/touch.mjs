@@ -16,12 +16,12 @@ export async function finger(page) {
       await send('touchStart', [{ x, y }]);
       await send('touchEnd', []);
     },
-    async drag(x, y, dx, dy, steps = 6) {
+    async drag(x, y, dx, dy, steps = 6, holds = true) {
       await send('touchStart', [{ x, y }]);
       for (let i = 1; i <= steps; ++i)
         await send('touchMove', [{ x: x + (dx * i) / steps, y: y + (dy * i) / steps }]);
       // Held still before it leaves, so that nothing glides on.
-      for (let i = 0; i < 3; ++i) {
+      for (let i = 0; holds && i < 3; ++i) {
         await page.waitForTimeout(40);
         await send('touchMove', [{ x: x + dx, y: y + dy + (i % 2) }]);
       }

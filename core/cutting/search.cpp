@@ -18,6 +18,8 @@ constexpr long long k_endgame_work = 300'000'000;
 constexpr std::int64_t k_few_bars = 40;
 constexpr int k_worth_rounds = 10;
 constexpr int k_worth_share = 8; // of the work so far one part in so many
+constexpr int k_last_share = 4;
+constexpr long long k_last_work = 1'000'000;
 constexpr int k_most_dives = 100'000;
 constexpr long long k_most_placed = 5'000;
 
@@ -31,10 +33,11 @@ long long look(const CutList& list) {
 Search::Search(CutList list)
     : list_(std::move(list)),
       relaxation_(list_),
-      worth_fill_(list_, relaxation_.fills()) {}
+      worth_fill_(list_, relaxation_.fills()),
+      last_bars_(list_, relaxation_.fills()) {}
 
 long long Search::work() const {
-    return relaxation_.work() + worth_fill_.work() + endgame_work_ +
+    return relaxation_.work() + worth_fill_.work() + last_bars_.work() + endgame_work_ +
            (endgame_ ? endgame_->work() : 0) + other_work_;
 }
 
@@ -185,6 +188,23 @@ void Search::fill_by_worth() {
     }
 }
 
+/// The last bars of a dive once more, where nearly all must be full.
+void Search::try_last_bars() {
+    const StockKind& kind = list_.stock.front();
+    if (list_.stock.size() != 1 || list_.ends || kind.limited() || !has_plan_)
+        return;
+    const std::int64_t most = (cost_ - list_.unit - cost_of(list_, node_->bars)) / kind.cost;
+    if (most > k_few_bars ||
+        (last_bars_.work() + last_bars_.knapsack_work()) * k_last_share > work())
+        return;
+    const auto rest = last_bars_.plan(node_->rest.demand, static_cast<int>(most), k_last_work);
+    if (!rest)
+        return;
+    Bars bars = node_->bars;
+    bars.insert(bars.end(), rest->begin(), rest->end());
+    offer(bars);
+}
+
 /// One node, or one round of its relaxation.
 void Search::dive() {
     if (!node_) {
@@ -220,6 +240,8 @@ void Search::dive() {
         return;
     }
     fill_by_worth();
+    if (!proven())
+        try_last_bars();
     if (proven())
         return;
     const std::size_t bars = node_->bars.size();

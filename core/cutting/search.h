@@ -2,8 +2,8 @@
 //
 // Method   longest first and best fit; the linear program (relaxation.h) for the bound; plans from
 //          it by cutting what it cuts whole, then what it cuts most, and solving again, the last
-//          bars by the worth of pieces (worth_fill.h); the end of a hard case among the few
-//          patterns left (endgame.h)
+//          bars by the worth of pieces (worth_fill.h) or, where nearly all must be full, by trying
+//          (last_bars.h); the end of a hard case among the few patterns left (endgame.h)
 // Valid    any list that cut_list() gives. Work is counted, not timed: the same list and the same
 //          work make the same plan on any machine. Can be stopped after any slice and run on.
 
@@ -17,6 +17,7 @@
 #include "cutting/cut_list.h"
 #include "cutting/endgame.h"
 #include "cutting/first_fit.h"
+#include "cutting/last_bars.h"
 #include "cutting/relaxation.h"
 #include "cutting/worth_fill.h"
 
@@ -56,6 +57,7 @@ private:
     void columns();
     void dive();
     void fill_by_worth();
+    void try_last_bars();
     void prices();
     void endgame();
     void offer(const Bars& bars);
@@ -69,6 +71,7 @@ private:
     CutList list_;
     Relaxation relaxation_;
     WorthFill worth_fill_;
+    LastBars last_bars_;
     Phase phase_ = Phase::quick;
     Bars best_;
     bool has_plan_ = false;

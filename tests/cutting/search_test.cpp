@@ -103,6 +103,17 @@ TEST_CASE("triplets take a third as many bars as there are pieces") {
     }
 }
 
+TEST_CASE("large triplets are proven in a fraction of a second") {
+    for (const int bars : {83, 167})
+        for (std::uint32_t seed = 1; seed <= 3; ++seed) {
+            CAPTURE(bars);
+            CAPTURE(seed);
+            const Answer answer = solve(triplets(seed, bars), k_second / 4);
+            CHECK(answer.cost == bars);
+            CHECK(answer.proven);
+        }
+}
+
 TEST_CASE("shop lists are proven") {
     for (std::uint32_t seed = 1; seed <= 24; ++seed) {
         CAPTURE(seed);

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-import { machine } from '../../web/site/cutter.mjs';
+import { is_kept, machine } from '../../web/site/cutter.mjs';
 
 const [site, work, title] = process.argv.slice(2);
 const lists = readFileSync(0, 'utf8').trim().split('\n').map((line) => {
@@ -15,8 +15,9 @@ const modules = ['simd', 'plain'].map((name) =>
 
 let differ = 0;
 let largest = 0;
+let runs = null; // as the worker keeps it
 function worked(module, { name, list, answer }) {
-  const runs = machine(module);
+  runs ??= machine(module);
   const search = runs.open(list);
   const from = performance.now();
   runs.run(search, Number(work), Number(work));
@@ -25,7 +26,9 @@ function worked(module, { name, list, answer }) {
     differ += 1;
     console.log(`  another answer than natively: ${name}`);
   }
+  runs.close(search);
   largest = Math.max(largest, runs.memory());
+  if (!is_kept(runs)) runs = null;
   return ms;
 }
 
@@ -33,6 +36,7 @@ const mean = (times) => times.reduce((sum, ms) => sum + ms, 0) / times.length;
 const native = mean(lists.map(({ ms }) => ms));
 let line = `${title}: ${lists.length} lists, native ${native.toFixed(2)} ms`;
 for (const { name, module } of modules) {
+  runs = null;
   const rounds = [1, 2, 3, 4].map(() => lists.map((list) => worked(module, list)));
   const first = rounds.shift();
   const best = lists.map((_, i) => Math.min(...rounds.map((times) => times[i])));

@@ -10,6 +10,7 @@ const k_first_slice = 2e6; // units of work; a slice grows or shrinks to take it
 const k_least_slice = 1e5;
 const k_told_ms = 500; // progress without a better plan is told so often
 const k_work_field = 3;
+const k_kept_bytes = 4 << 20; // what an instance begins with
 
 // A module whose one function gives four numbers at once.
 const k_simd = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 0, 1, 123, 3, 2, 1, 0,
@@ -52,6 +53,12 @@ export function machine(module) {
     memory: () => exports.memory.buffer.byteLength,
   };
 }
+
+/**
+ * Whether an idle instance waits for the next list: memory that was never touched costs a short list
+ * a third of its time, but what a long one took is given back.
+ */
+export const is_kept = (runs) => runs.memory() <= k_kept_bytes;
 
 /** `tell` gets the answers; `pause` calls back when others have had their turn. */
 export function cutter(tell, pause, slice_ms = k_slice_ms) {
@@ -106,7 +113,7 @@ export function cutter(tell, pause, slice_ms = k_slice_ms) {
     }
     if (over || !one_by_one) lists.delete(ticket);
     if (!over && !one_by_one) lists.set(ticket, one);
-    if (lists.size === 0) runs = null; // gives the memory back
+    if (lists.size === 0 && runs && !is_kept(runs)) runs = null;
     wake();
   }
   function wake() {

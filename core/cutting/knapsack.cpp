@@ -1,6 +1,7 @@
 #include "cutting/knapsack.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <cstring>
 #include <iterator>
 #include <numeric>
@@ -50,6 +51,18 @@ void Knapsack::run(const Pass& pass, const float* from, float* to) const {
         four(j + 4);
         four(j + 8);
         four(j + 12);
+    }
+#elif defined(__wasm__)
+    // The engine branches to choose a float, but not to choose a whole number. The bits of floats
+    // from zero up are in the same order, and below zero there is k_nothing alone.
+    for (; j < cells; ++j) {
+        const float taken = from[j] + worth;
+        std::int32_t with = 0;
+        std::int32_t left = 0;
+        std::memcpy(&with, &taken, sizeof with);
+        std::memcpy(&left, without + j, sizeof left);
+        with = left > with ? left : with;
+        std::memcpy(out + j, &with, sizeof with);
     }
 #endif
     for (; j < cells; ++j) {

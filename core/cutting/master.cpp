@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace treadle::cutting {
 
@@ -255,17 +256,23 @@ int Master::mending_column(std::size_t row) const {
     return best;
 }
 
-/// Dual pivots until no row is short.
+/// Dual pivots until no row is short: the farthest outside first, measured across its row.
 bool Master::mend() {
     const int most = 50 + 4 * static_cast<int>(rows_); // more would be a circle
     for (int done = 0; done < most; ++done) {
         std::size_t leaves = rows_;
-        double lowest = -k_short;
-        for (std::size_t r = 0; r < rows_; ++r)
-            if (level_[r] < lowest) {
-                lowest = level_[r];
+        double farthest = 0.0;
+        for (std::size_t r = 0; r < rows_; ++r) {
+            if (level_[r] >= -k_short)
+                continue;
+            const double* row = &inverse_[r * rows_];
+            const double across = std::inner_product(row, row + rows_, row, 0.0);
+            work_ += static_cast<long long>(rows_) / 2;
+            if (level_[r] * level_[r] > farthest * across) {
+                farthest = level_[r] * level_[r] / across;
                 leaves = r;
             }
+        }
         if (leaves == rows_) {
             for (double& level : level_)
                 level = std::max(level, 0.0);

@@ -74,6 +74,8 @@ bool Relaxation::set(const Counts& demand, const std::vector<int>& stock_left, P
     stock_left_ = stock_left;
     best_bound_ = 0.0;
     center_.clear();
+    // Rounds end as soon as they may. Dual pivots while some column helps go round in circles.
+    master_.improve(static_cast<int>(4 * master_.rows()));
     if (!master_.demand(right_side(prices)))
         return false;
     master_.improve(static_cast<int>(4 * master_.rows()));

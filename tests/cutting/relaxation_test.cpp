@@ -110,6 +110,33 @@ TEST_CASE("what is left of a plan is bounded too, and the columns stay") {
     CHECK(metal >= asked - 1e-3);
 }
 
+TEST_CASE("many lengths: what is left after the whole bars is solved without going in circles") {
+    for (std::uint32_t seed = 1; seed <= 4; ++seed) {
+        CAPTURE(seed);
+        std::mt19937 random(seed);
+        CutProblem problem;
+        problem.stock.push_back({1000, 1, std::nullopt});
+        for (int n = 0; n < 500; ++n)
+            problem.pieces.push_back({100 + static_cast<std::int64_t>(random() % 600), 1});
+        const CutList list = list_of(problem);
+        Relaxation relaxation(list);
+        const auto plan = cutting::first_fit(list, {list.demand, list.whole_stock()});
+        REQUIRE(plan.has_value());
+        relaxation.start(*plan);
+        while (!relaxation.round(Relaxation::Stop::when_rounding_is_clear)) {
+        }
+        cutting::Rest rest{list.demand, list.whole_stock()};
+        for (const Relaxation::Use& use : relaxation.uses())
+            if (use.times > 0.99)
+                CHECK(!cutting::cut_like(list, relaxation.pattern(use.pattern), 1, rest).empty());
+        const long long before = relaxation.work();
+        CHECK(relaxation.set(rest.demand, rest.stock_left));
+        // Some hundred pivots; in circles it would be thousands.
+        const auto rows = static_cast<long long>(list.size() + 1);
+        CHECK(relaxation.work() - before < 400 * rows * rows);
+    }
+}
+
 TEST_CASE("costs are rounded up to what bars can cost") {
     CHECK(cutting::cost_at_least(12.3, 1) == 13);
     CHECK(cutting::cost_at_least(12.0, 1) == 12);

@@ -15,6 +15,10 @@ namespace {
 using equipment::AttachmentKind;
 using equipment::StationKind;
 
+constexpr const char* k_tool_change =
+    "Before a tool is changed or a jam cleared: power unplugged and the plug kept in sight, ram "
+    "down, pressure released.";
+
 constexpr std::array k_always = {
     "Every guard is on before the first stroke. No part of anybody is in the point of operation "
     "while the ram moves, down or up.",
@@ -22,8 +26,7 @@ constexpr std::array k_always = {
     "snap of the break. No gloves near a moving tool, no loose sleeves, rings or open hair.",
     "One operator, one pedal. The foot is on it only while both hands are clear; it is never "
     "propped, and it is moved away when the machine rests.",
-    "Before a tool is changed or a jam cleared: power unplugged and the plug kept in sight, ram "
-    "down, pressure released.",
+    k_tool_change,
     "Nothing hardened, brittle or unknown goes into the machine, and no weld or torch-cut edge: "
     "it can shatter. Never two thicknesses at once.",
     "Long or heavy stock is carried at working height; two people agree on signals first and the "
@@ -89,21 +92,26 @@ const char* safety_notice() {
            "not as expected.";
 }
 
+const char* tool_change_caution() { return k_tool_change; }
+
+std::vector<std::string> set_up_cautions(const plan::Tooling& tools, const equipment::Shop& shop) {
+    std::vector<std::string> list;
+    const equipment::Machine& machine = shop.machine;
+    if (tools.station != plan::k_none)
+        add_once(list,
+                 station_cautions(machine.stations[static_cast<std::size_t>(tools.station)].kind));
+    if (tools.attachment != plan::k_none)
+        add_once(list,
+                 attachment_cautions(
+                     machine.attachments[static_cast<std::size_t>(tools.attachment)].kind));
+    return list;
+}
+
 std::vector<std::string> cautions(const plan::Plan& plan, const equipment::Shop& shop) {
     std::vector<std::string> list(k_always.begin(), k_always.end());
-    const equipment::Machine& machine = shop.machine;
-    for (const plan::SetUp& set_up : plan.order) {
-        if (set_up.tools.station != plan::k_none)
-            add_once(list,
-                     station_cautions(
-                         machine.stations[static_cast<std::size_t>(set_up.tools.station)].kind));
-        if (set_up.tools.attachment != plan::k_none)
-            add_once(
-                list,
-                attachment_cautions(
-                    machine.attachments[static_cast<std::size_t>(set_up.tools.attachment)].kind));
-    }
-    if (machine.operators > 1)
+    for (const plan::SetUp& set_up : plan.order)
+        add_once(list, set_up_cautions(set_up.tools, shop));
+    if (shop.machine.operators > 1)
         list.emplace_back("Two at one machine: only at stations that the manual allows together, "
                           "each with a pedal and a clear view of the other.");
     return list;

@@ -43,5 +43,10 @@ plan_json(const plan::Plan& plan, const job::Job& job, const equipment::Shop& sh
 /// The cautions for the stations and attachments a plan uses, in our own words.
 [[nodiscard]] std::vector<std::string> cautions(const plan::Plan& plan,
                                                 const equipment::Shop& shop);
+/// Those of one set-up's station and attachment alone.
+[[nodiscard]] std::vector<std::string> set_up_cautions(const plan::Tooling& tools,
+                                                       const equipment::Shop& shop);
+/// Before anybody reaches between the tools.
+[[nodiscard]] const char* tool_change_caution();
 
 } // namespace treadle::sheet

@@ -4,9 +4,11 @@
 #include "plan/batches.h"
 #include "plan/words.h"
 #include "sheet/figures.h"
+#include "sheet/machine_words.h"
 #include "sheet/worksheet_parts.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace treadle::sheet {
 
@@ -114,13 +116,9 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
 std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_up) {
     std::vector<std::string> lines = plan::setting_lines(set_up, in.shop, in.job.style);
     const job::Operation& first = operation_of(in, set_up.steps.front());
-    if (std::holds_alternative<job::Punch>(first)) {
-        lines.push_back("Punch and die read and matched, jogged through by hand once");
-    } else if (std::holds_alternative<job::Bend>(first)) {
-        lines.push_back("Bend a trial strip of the same metal; set the stroke to its angle");
-    } else if (std::holds_alternative<job::Cut>(first)) {
-        lines.push_back("Hold-down set to the thickness; stop square to the blade");
-    }
+    std::string by_hand = by_hand_words(first);
+    if (!by_hand.empty())
+        lines.push_back(std::move(by_hand));
     return lines;
 }
 

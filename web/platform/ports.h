@@ -1,4 +1,4 @@
-// What the outside does for the page: a dozen functions. The browser answers them in
+// What the outside does for the page: some twenty functions. The browser answers them in
 // platform/browser; tests answer them in platform/headless and look at what was asked.
 //
 // Everything here carries text and bytes. Nothing here knows a job, a verdict or a figure.
@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace treadle::platform {
 
@@ -25,6 +26,23 @@ struct LoadedBytes {
 struct StoreOutcome {
     StoreResult result = StoreResult::no_store;
     std::string detail;
+};
+
+struct Kept {
+    std::string key;
+    std::string bytes;
+};
+
+struct LoadedAll {
+    StoreResult result = StoreResult::no_store;
+    std::vector<Kept> kept; ///< in the order of their keys; empty when there is none
+    std::string detail;
+};
+
+/// One key that is to hold other bytes, or none.
+struct StoreChange {
+    std::string key;
+    std::optional<std::string> bytes; ///< none: what lies there is removed
 };
 
 struct PickedFile {
@@ -48,6 +66,25 @@ public:
     virtual void store(const std::string& key,
                        std::string_view bytes,
                        std::function<void(StoreOutcome)> answer) = 0;
+
+    /// Reads all whose keys begin with `prefix`. Answers later, once.
+    virtual void load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) = 0;
+    /// Makes all the changes or none, in their order. Answers after the store has committed.
+    virtual void store_all(const std::vector<StoreChange>& changes,
+                           std::function<void(StoreOutcome)> answer) = 0;
+    /// A word of small letters and digits that no other opening of the page has.
+    [[nodiscard]] virtual std::string own_word() = 0;
+
+    /// Calls once after `seconds`. Draws nothing by itself.
+    virtual void call_in(double seconds, std::function<void()> call) = 0;
+    /// Calls whenever the page may be gone in a moment: hidden, closed, left.
+    virtual void when_leaving(std::function<void()> call) = 0;
+    /// Tells what stands in a field that is being typed in, before it is entered; no text: no field
+    /// is. By the id of its node.
+    virtual void
+    when_typing(std::function<void(const std::string& id, const std::string& text)> call) = 0;
+    /// Puts a text into a field, as if it had just been typed, as soon as the field is there.
+    virtual void type_again(const std::string& id, const std::string& text) = 0;
 
     /// Hands a file to the user.
     virtual void
@@ -75,8 +112,9 @@ public:
     [[nodiscard]] virtual std::string now_text() = 0;
     /// Says a whole sentence to a screen reader (role=status).
     virtual void announce(const std::string& sentence) = 0;
-    /// The set of inks in use, for the elements beside the canvas: "light", "dark" or "sun".
-    virtual void use_look(const std::string& name) = 0;
+    /// The set of inks in use, for the elements beside the canvas: "light", "dark" or "sun"; and
+    /// how much larger than usual the text is.
+    virtual void use_look(const std::string& name, float text_scale) = 0;
     /// Keeps the screen awake, or lets it sleep again. A wish: without the means nothing happens.
     virtual void keep_awake(bool awake) = 0;
     /// A part of the page's address after '#', or empty.

@@ -105,7 +105,9 @@ std::string BrowserPorts::now_text() { return taken(treadle_now_text()); }
 
 void BrowserPorts::announce(const std::string& sentence) { treadle_announce(sentence.c_str()); }
 
-void BrowserPorts::use_look(const std::string& name) { treadle_look(name.c_str()); }
+void BrowserPorts::use_look(const std::string& name, float text_scale) {
+    treadle_look(name.c_str(), text_scale);
+}
 
 void BrowserPorts::keep_awake(bool awake) { treadle_keep_awake(awake ? 1 : 0); }
 
@@ -117,8 +119,7 @@ void BrowserPorts::loaded(int ticket, LoadedBytes bytes) {
 }
 
 void BrowserPorts::stored(int ticket, StoreOutcome outcome) {
-    answer_once(stores_, ticket, std::move(outcome));
-    request_frame("stored", 2);
+    answer_once(stores_, ticket, std::move(outcome)); // who shows it asks for the frame
 }
 
 void BrowserPorts::picked(int ticket, PickedFile file) {

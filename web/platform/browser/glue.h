@@ -6,13 +6,20 @@ extern "C" {
 
 void treadle_listen();
 void treadle_mirror(const char* changes);
-void treadle_count_frame(int drawn);
+void treadle_count_frame(int drawn, double cpu_ms);
 void treadle_trouble(const char* title, const char* words);
 void treadle_context(int lost);
 char* treadle_boot_file(int index, int* length);
 void treadle_wake_in(double seconds);
 void treadle_load(const char* key, int ticket);
 void treadle_store(const char* key, const char* bytes, int length, int ticket);
+void treadle_load_all(const char* prefix, int ticket);
+void treadle_store_all(const char* packed, int length, int ticket);
+char* treadle_own_word();
+void treadle_call_in(double seconds, int ticket);
+void treadle_listen_leaving();
+void treadle_listen_typing();
+void treadle_type_again(const char* id, const char* text);
 void treadle_download(const char* name, const char* type, const char* bytes, int length);
 void treadle_pick_file(const char* accept, int ticket);
 void treadle_print(const char* title, const char* html);
@@ -21,7 +28,7 @@ void treadle_hide_preview();
 void treadle_cut(int ticket, const char* list, double most_work);
 char* treadle_now_text();
 void treadle_announce(const char* sentence);
-void treadle_look(const char* name);
+void treadle_look(const char* name, float text_scale);
 void treadle_keep_awake(int awake);
 char* treadle_fragment();
 }

@@ -47,6 +47,7 @@ void load_fonts_texture() {
 void draw_frame(double now_ms) {
     Host& h = host();
     BrowserPorts& ports = browser_ports();
+    const double began_ms = emscripten_performance_now();
     ports.pacer.frame_starts();
     const double seconds = h.last_ms > 0 ? (now_ms - h.last_ms) / 1000 : 0;
     h.last_ms = now_ms;
@@ -56,7 +57,8 @@ void draw_frame(double now_ms) {
     h.page->frame(seconds);
     render();
     treadle_mirror(h.page->take_mirror_changes().c_str());
-    treadle_count_frame(static_cast<int>(ports.pacer.drawn()));
+    treadle_count_frame(static_cast<int>(ports.pacer.drawn()),
+                        emscripten_performance_now() - began_ms);
     if (ports.pacer.wants_frame())
         ports.schedule();
 }

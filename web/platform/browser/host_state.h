@@ -20,6 +20,15 @@ public:
     void store(const std::string& key,
                std::string_view bytes,
                std::function<void(StoreOutcome)> answer) override;
+    void load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) override;
+    void store_all(const std::vector<StoreChange>& changes,
+                   std::function<void(StoreOutcome)> answer) override;
+    std::string own_word() override;
+    void call_in(double seconds, std::function<void()> call) override;
+    void when_leaving(std::function<void()> call) override;
+    void
+    when_typing(std::function<void(const std::string& id, const std::string& text)> call) override;
+    void type_again(const std::string& id, const std::string& text) override;
     void download(const std::string& name,
                   const std::string& media_type,
                   std::string_view bytes) override;
@@ -33,13 +42,17 @@ public:
     void stop_cut(int ticket) override;
     std::string now_text() override;
     void announce(const std::string& sentence) override;
-    void use_look(const std::string& name) override;
+    void use_look(const std::string& name, float text_scale) override;
     void keep_awake(bool awake) override;
     std::string address_fragment() override;
 
     // Answers that came back from the browser, by ticket.
     void loaded(int ticket, LoadedBytes bytes);
+    void loaded_all(int ticket, LoadedAll all);
     void stored(int ticket, StoreOutcome outcome);
+    void called(int ticket);
+    void leaving() const;
+    void typing(const std::string& id, const std::string& text) const;
     void picked(int ticket, PickedFile file);
     void was_cut(int ticket, const std::string& answer);
 
@@ -49,7 +62,11 @@ public:
 private:
     int next_ticket_ = 1;
     std::map<int, std::function<void(LoadedBytes)>> loads_;
+    std::map<int, std::function<void(LoadedAll)>> all_loads_;
     std::map<int, std::function<void(StoreOutcome)>> stores_;
+    std::map<int, std::function<void()>> calls_;
+    std::function<void()> leave_;
+    std::function<void(const std::string& id, const std::string& text)> type_;
     std::map<int, std::function<void(PickedFile)>> picks_;
     std::map<int, std::function<void(const std::string&)>> cuts_;
 };

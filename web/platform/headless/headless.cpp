@@ -29,6 +29,36 @@ void HeadlessPorts::store(const std::string& key,
     answer({StoreResult::done, ""});
 }
 
+void HeadlessPorts::load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) {
+    LoadedAll all{StoreResult::done, {}, ""};
+    for (auto at = kept.lower_bound(prefix);
+         at != kept.end() && at->first.compare(0, prefix.size(), prefix) == 0;
+         ++at)
+        all.kept.push_back({at->first, at->second});
+    answer(std::move(all));
+}
+
+void HeadlessPorts::store_all(const std::vector<StoreChange>& changes,
+                              std::function<void(StoreOutcome)> answer) {
+    transactions.push_back(changes);
+    if (store_refuses) {
+        answer({StoreResult::refused, "the store is full"});
+        return;
+    }
+    for (const StoreChange& change : changes) {
+        if (change.bytes)
+            kept[change.key] = *change.bytes;
+        else
+            kept.erase(change.key);
+    }
+    answer({StoreResult::done, ""});
+}
+
+void HeadlessPorts::pass_time() {
+    for (const auto& call : std::exchange(calls, {}))
+        call();
+}
+
 void HeadlessPorts::download(const std::string& name, const std::string&, std::string_view bytes) {
     downloads.emplace_back(name, bytes);
 }

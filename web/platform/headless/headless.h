@@ -13,7 +13,7 @@
 
 namespace treadle::platform::headless {
 
-class HeadlessPorts final : public Ports {
+class HeadlessPorts : public Ports {
 public:
     void request_frame(const char* reason, int count) override;
     void request_frame_in(double seconds) override { wake_in = seconds; }
@@ -21,6 +21,20 @@ public:
     void store(const std::string& key,
                std::string_view bytes,
                std::function<void(StoreOutcome)> answer) override;
+    void load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) override;
+    void store_all(const std::vector<StoreChange>& changes,
+                   std::function<void(StoreOutcome)> answer) override;
+    std::string own_word() override { return word; }
+    void call_in(double, std::function<void()> call) override { calls.push_back(std::move(call)); }
+    void when_leaving(std::function<void()> call) override { leave = std::move(call); }
+    void when_typing(std::function<void(const std::string&, const std::string&)> call) override {
+        type = std::move(call);
+    }
+    void type_again(const std::string& id, const std::string& text) override {
+        typed_again.emplace_back(id, text);
+    }
+    /// Lets the time pass that somebody waits for.
+    void pass_time();
     void download(const std::string& name,
                   const std::string& media_type,
                   std::string_view bytes) override;
@@ -34,7 +48,7 @@ public:
     void stop_cut(int ticket) override { stopped.push_back(ticket); }
     std::string now_text() override { return "10:41"; }
     void announce(const std::string& sentence) override { announced.push_back(sentence); }
-    void use_look(const std::string& name) override { look = name; }
+    void use_look(const std::string& name, float) override { look = name; }
     void keep_awake(bool wish) override { awake = wish; }
     std::string address_fragment() override { return fragment; }
 
@@ -42,7 +56,13 @@ public:
     double wake_in = -1;
     std::map<std::string, std::string> kept;
     bool store_refuses = false;
-    std::vector<std::pair<std::string, std::string>> downloads; ///< name, bytes
+    std::vector<std::vector<StoreChange>> transactions; ///< that were asked for, refused or not
+    std::string word = "tab1";
+    std::vector<std::function<void()>> calls; ///< that wait for their time
+    std::function<void()> leave;              ///< call it to leave the page
+    std::function<void(const std::string& id, const std::string& text)> type;
+    std::vector<std::pair<std::string, std::string>> typed_again; ///< id, text
+    std::vector<std::pair<std::string, std::string>> downloads;   ///< name, bytes
     std::function<void(PickedFile)> pick; ///< answer the last pick_file with it
     std::string printed;
     std::string preview;

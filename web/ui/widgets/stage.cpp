@@ -59,9 +59,10 @@ void Stage::apply_theme() {
     const char* const look = ui_.theme_.kind == ThemeKind::dark  ? "dark"
                              : ui_.theme_.kind == ThemeKind::sun ? "sun"
                                                                  : "light";
-    if (look_ != look) {
+    if (look_ != look || told_scale_ != text_scale_) {
         look_ = look;
-        ports_.use_look(look_);
+        told_scale_ = text_scale_;
+        ports_.use_look(look_, text_scale_);
     }
     ports_.request_frame("theme", 2);
 }

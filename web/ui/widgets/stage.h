@@ -68,7 +68,8 @@ private:
     std::optional<ThemeKind> theme_;
     std::optional<Density> density_;
     float text_scale_ = 1;
-    std::string look_;
+    std::string look_; ///< and scale, that the elements beside the canvas were told
+    float told_scale_ = 0;
     bool fonts_stale_ = true;
 };
 

@@ -116,9 +116,11 @@ mergeInto(LibraryManager.library, {
   },
 
   treadle_count_frame__deps: ['$Treadle'],
-  treadle_count_frame: function (drawn) {
+  treadle_count_frame: function (drawn, milliseconds) {
+    Treadle.stage.dataset.frameMs = milliseconds.toFixed(2);
     Treadle.stage.dataset.frames = drawn;
-    if (document.documentElement.dataset.state === 'starting') {
+    // A picture without anything in it is none yet: the job is still being read.
+    if (document.documentElement.dataset.state === 'starting' && Treadle.nodes.size > 0) {
       document.documentElement.dataset.state = 'ready';
       document.getElementById('splash').hidden = true;
     }
@@ -184,8 +186,9 @@ mergeInto(LibraryManager.library, {
     status.textContent = status.textContent === words ? words + '\u00a0' : words;
   },
 
-  treadle_look: function (name) {
+  treadle_look: function (name, scale) {
     document.documentElement.dataset.look = UTF8ToString(name);
+    document.documentElement.style.setProperty('--text-scale', scale);
   },
 
   treadle_keep_awake__deps: ['$Treadle'],

@@ -24,6 +24,8 @@ mergeInto(LibraryManager.library.$Treadle, {
       return new Promise(function (done, fail) {
         var change = database.transaction('kept', mode, { durability: 'strict' });
         var request = work(change.objectStore('kept'));
+        // A page that is going gets no answer any more: what was asked for is all there is.
+        if (mode === 'readwrite' && change.commit) change.commit();
         change.oncomplete = function () { done(request.result); };
         change.onerror = change.onabort = function () {
           fail(change.error || request.error || new Error('aborted'));

@@ -11,20 +11,30 @@
 #include "ui/views/desk.h"
 #include "ui/widgets/ui.h"
 
+#include <cstdint>
+#include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "job_store.h"
+#include "place_keeper.h"
+#include "screen_text.h"
 #include "stock_work.h"
 
 namespace treadle::web {
 
 class App {
 public:
-    App(platform::Ports& ports, std::shared_ptr<const job::Catalog> catalog, archive::File first);
+    /// `use_screen`: makes the page look as wished.
+    App(platform::Ports& ports,
+        std::shared_ptr<const job::Catalog> catalog,
+        archive::File first,
+        std::function<void(const views::ScreenWishes&)> use_screen);
 
-    /// Asks the store for the job of last time.
+    /// Asks the store for what was kept of last time.
     void start();
     void draw(ui::Ui& ui);
 
@@ -32,32 +42,44 @@ public:
     [[nodiscard]] const views::State& state() const { return state_; }
 
 private:
+    static constexpr const char* k_notice_key = "notice";
+    static constexpr const char* k_hint_key = "hint";
+    static constexpr const char* k_screen_key = "screen";
+
+    // app_asks.cpp
     void do_asks();
     void take(views::FieldEdit& field);
     void take(views::PlainEdit& plain);
     void take(views::Wish& wish);
+    void take(views::ScreenWishes& wishes);
+    /// One step of undo (-1) or redo (1).
+    void step(int by);
+    void edited();
     void refused(const std::string& title, const base::Refusal& refusal);
-    /// After any change of the job: readings, announcement, store.
-    void changed();
-    void settle_choice();
-    void announce_changes(const std::vector<std::shared_ptr<views::PartReading>>& before);
 
-    void loaded(const platform::LoadedBytes& loaded);
-    /// Puts what could not be read where nothing overwrites it, then allows storing.
-    void keep_unreadable(const std::string& bytes, int number);
-    void store();
-    void stored(int number, const platform::StoreOutcome& outcome);
+    // app_files.cpp
     void replace(archive::File file);
     void import(const platform::PickedFile& file);
     void use_demo(const char* path);
     [[nodiscard]] std::string sheet() const;
-    [[nodiscard]] std::string source_title(std::string_view key) const;
     [[nodiscard]] std::string file_name(const char* ending) const;
+
+    void answered();
+    void use_screen(const views::ScreenWishes& wishes);
+    /// After any change of the job: readings, announcement.
+    void changed();
+    void settle_choice();
+    void announce_changes(const std::vector<std::shared_ptr<views::PartReading>>& before);
+    void loaded(JobStore::Opened opened);
+    void saving();
+    void stored(const std::optional<std::string>& trouble);
+    [[nodiscard]] std::string source_title(std::string_view key) const;
     void say(std::string title, std::string text);
     void redraw(const char* why);
 
     platform::Ports& ports_;
     std::shared_ptr<const job::Catalog> catalog_;
+    std::function<void(const views::ScreenWishes&)> use_screen_;
     edit::Session session_;
     views::State state_;
     views::Readings readings_;
@@ -65,9 +87,10 @@ private:
     std::vector<archive::Source> sources_;
     std::vector<std::string> about_;
     StockWork stock_;
-    int store_number_ = 0;
-    bool is_open_ = false;  ///< the store has answered
-    bool may_store_ = true; ///< not while something unreadable waits to be kept
+    JobStore store_;
+    PlaceKeeper place_;
+    std::uint64_t revision_ = 0; ///< of the session, that was stored
+    int unanswered_ = 1;         ///< questions to the store that nothing can be drawn before
 };
 
 [[nodiscard]] edit::Document to_document(archive::File file);

@@ -3,6 +3,7 @@
 #include "archive/archive.h"
 #include "base/contracts.h"
 
+#include "assets/embedded.h"
 #include "platform/browser/glue.h"
 #include "platform/browser/host.h"
 #include "ui/widgets/stage.h"
@@ -11,11 +12,11 @@
 #include <memory>
 
 #include "app.h"
-#include "assets/embedded.h"
 
 namespace {
 
 using namespace treadle;
+using ui::Stage;
 
 /// The job is stored after each edit, so a reload loses nothing.
 void fault(const char* condition, const char* file, int line) {
@@ -28,6 +29,12 @@ void fault(const char* condition, const char* file, int line) {
 void build_is_broken(const base::Refusal& refusal) {
     const std::string words = refusal.field + ": " + refusal.reason;
     treadle_trouble("This build is not whole.", words.c_str());
+}
+
+void look(Stage& stage, const views::ScreenWishes& wishes) {
+    stage.use_theme(wishes.theme);
+    stage.use_density(wishes.density);
+    stage.use_text_scale(static_cast<float>(wishes.text_percent) / 100);
 }
 
 } // namespace
@@ -46,12 +53,14 @@ int main() {
     }
     // Never destroyed: the browser calls back as long as the page is open.
     platform::Ports& ports = platform::browser::ports();
+    auto* stage = new Stage*(nullptr);
     auto* app = new web::App(ports,
                              std::make_shared<const job::Catalog>(std::move(catalog).value()),
-                             std::move(demo).value());
-    auto* stage = new ui::Stage(ports, [app](ui::Ui& ui) { app->draw(ui); });
-    stage->use_fonts({platform::browser::boot_file(0), platform::browser::boot_file(1)});
-    if (!platform::browser::run(*stage))
+                             std::move(demo).value(),
+                             [stage](const views::ScreenWishes& wishes) { look(**stage, wishes); });
+    *stage = new Stage(ports, [app](ui::Ui& ui) { app->draw(ui); });
+    (*stage)->use_fonts({platform::browser::boot_file(0), platform::browser::boot_file(1)});
+    if (!platform::browser::run(**stage))
         return 1;
     app->start();
     return 0;

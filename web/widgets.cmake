@@ -20,6 +20,7 @@ add_library(web_widgets STATIC
   ${PROJECT_SOURCE_DIR}/web/ui/theme/fonts.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/theme/signs.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/theme/theme.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/choice_keys.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/controls.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawing.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawn.cpp

@@ -12,6 +12,8 @@ const char* section_name(HelpSection section) {
         return "Terms";
     case HelpSection::tasks:
         return "How to";
+    case HelpSection::screen:
+        return "Screen";
     case HelpSection::hurt:
         return "What can hurt";
     case HelpSection::about:

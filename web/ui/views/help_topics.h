@@ -13,10 +13,11 @@
 
 namespace treadle::views {
 
-enum class HelpSection { keys, terms, tasks, hurt, about };
+enum class HelpSection { keys, terms, tasks, screen, hurt, about };
 inline constexpr std::array k_help_sections = {HelpSection::tasks,
                                                HelpSection::terms,
                                                HelpSection::keys,
+                                               HelpSection::screen,
                                                HelpSection::hurt,
                                                HelpSection::about};
 [[nodiscard]] const char* section_name(HelpSection section);

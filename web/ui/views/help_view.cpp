@@ -2,6 +2,7 @@
 
 #include "ui/views/about_view.h"
 #include "ui/views/places.h"
+#include "ui/views/screen_form.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/fields.h"
 #include "ui/widgets/text.h"
@@ -102,6 +103,8 @@ float section_words(Desk& desk, const ui::Rect& rest) {
         return topics(desk, rest, help_terms());
     case HelpSection::keys:
         return topics(desk, rest, help_keys());
+    case HelpSection::screen:
+        return screen_form(desk, rest);
     case HelpSection::hurt:
         return hurt(desk, rest);
     case HelpSection::about:

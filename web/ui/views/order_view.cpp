@@ -20,13 +20,47 @@ constexpr ui::TextStyle k_setting{ui::TextSize::body, true, ui::Ink::ink, ui::Al
 constexpr float k_indent = 12; ///< where the words of a row begin
 /// From this width on what goes with the set-ups stands beside them.
 constexpr float k_two_columns = 1180;
-/// Up to so many set-ups a screen reader hears all of them, not only those in sight.
-constexpr std::size_t k_whole_list = 60;
+/// Up to so many rows a screen reader hears all of them at once, not only those about in sight.
+constexpr std::size_t k_whole_list = 200;
 constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
 
-float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t index) {
+/// Measures an entry only when the width or the size of the type is another one.
+template <class Measure>
+float height_of(const ui::Ui& ui, KeptHeight& kept, float width, const Measure& measure) {
+    const float type = ui::line_height(ui, ui::TextSize::body) + ui.size().target / 1000;
+    if (kept.width != width || kept.type != type)
+        kept = {width, type, measure()};
+    return kept.height;
+}
+
+float step_height(const ui::Ui& ui, float width, const StepReading& step) {
+    const float row = std::max(44.0F, ui.size().target);
+    if (step.notes.empty())
+        return row;
+    return row + ui::paragraph_height(ui, width - 2 * k_indent, step.notes, k_quiet) + 6;
+}
+
+void one_step(Desk& desk, ui::Rect rest, const StepReading& step, std::size_t index) {
     ui::Ui& ui = desk.ui;
-    const ui::Scope scope(ui, "set-up-" + std::to_string(index));
+    const ui::Rect place{rest.x, rest.y, rest.w, std::max(44.0F, ui.size().target)};
+    rest.y += place.h;
+    ui::ListRow entry;
+    entry.title = step.title;
+    entry.spoken = step.spoken;
+    entry.beside = step.detail;
+    if (ui::list_row(ui, "step-" + std::to_string(index), place, entry).pressed)
+        show_operation(desk, step.part, step.operation);
+    if (step.notes.empty())
+        return;
+    // The rule of the row goes below its notes.
+    ui.fill({place.x, place.bottom() - 2, place.w, 3}, ui::Ink::paper);
+    const ui::Scope scope(ui, "notes-" + std::to_string(index));
+    rest.y += ui::paragraph(ui, rest.inset(k_indent, 0), step.notes, k_quiet) + 6;
+    ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
+}
+
+float head(Desk& desk, ui::Rect rest, const SetUpReading& reading) {
+    ui::Ui& ui = desk.ui;
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::ink, ui.size().stroke);
     rest.y += ui.size().gap;
     const float height = ui::line_height(ui, ui::TextSize::large) + 6;
@@ -40,46 +74,56 @@ float set_up(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t
     rest.y += ui::paragraph(ui, rest, reading.tools);
     for (const std::string& line : reading.settings)
         rest.y += ui::paragraph(ui, rest, line, k_setting);
-    rest.y += ui.size().gap / 2;
-    const float row = std::max(44.0F, ui.size().target);
-    for (std::size_t i = 0; i < reading.steps.size(); ++i) {
-        const StepReading& step = reading.steps[i];
-        const ui::Rect place{rest.x, rest.y, rest.w, row};
-        rest.y += row;
-        ui::ListRow entry;
-        entry.title = step.title;
-        entry.spoken = step.spoken;
-        entry.beside = step.detail;
-        if (ui::list_row(ui, "step-" + std::to_string(i), place, entry).pressed)
-            show_operation(desk, step.part, step.operation);
-        if (step.notes.empty())
-            continue;
-        // The rule of the row goes below its notes.
-        ui.fill({place.x, place.bottom() - 2, place.w, 3}, ui::Ink::paper);
-        rest.y += ui::paragraph(ui, rest.inset(k_indent, 0), step.notes, k_quiet) + 6;
-        ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
-    }
-    return rest.y + ui.size().margin;
+    return rest.y + ui.size().gap / 2;
 }
 
-/// One that is out of sight keeps its place unread, for as long as the width is the same.
-float in_sight(Desk& desk, const ui::Rect& rest, SetUpReading& reading, std::size_t i, bool whole) {
-    if (!whole && reading.drawn_width == rest.w &&
-        !desk.ui.is_visible({rest.x, rest.y, rest.w, reading.drawn_height}))
-        return rest.y + reading.drawn_height;
-    const float bottom = set_up(desk, rest, reading, i);
-    reading.drawn_width = rest.w;
-    reading.drawn_height = bottom - rest.y;
+float head_height(const ui::Ui& ui, float width, const SetUpReading& reading) {
+    float height = ui.size().gap + ui::line_height(ui, ui::TextSize::large) + 6;
+    height += ui::paragraph_height(ui, width, reading.tools);
+    for (const std::string& line : reading.settings)
+        height += ui::paragraph_height(ui, width, line, k_setting);
+    return height + ui.size().gap / 2;
+}
+
+/// What lies far out of sight keeps its place undrawn, unless the order is short.
+float set_up(Desk& desk, ui::Rect rest, SetUpReading& reading, std::size_t index, bool whole) {
+    ui::Ui& ui = desk.ui;
+    const ui::Scope scope(ui, "set-up-" + std::to_string(index));
+    const float above =
+        height_of(ui, reading.head, rest.w, [&] { return head_height(ui, rest.w, reading); });
+    if (whole || ui.is_near({rest.x, rest.y, rest.w, above}))
+        head(desk, rest, reading);
+    rest.y += above;
+    const float below = height_of(ui, reading.all_steps, rest.w, [&] {
+        float sum = 0;
+        for (StepReading& step : reading.steps)
+            sum += height_of(ui, step.drawn, rest.w, [&] { return step_height(ui, rest.w, step); });
+        return sum;
+    });
+    const float bottom = rest.y + below + ui.size().margin;
+    if (!whole && !ui.is_near({rest.x, rest.y, rest.w, below}))
+        return bottom;
+    for (std::size_t i = 0; i < reading.steps.size(); ++i) {
+        const StepReading& step = reading.steps[i];
+        if (whole || ui.is_near({rest.x, rest.y, rest.w, step.drawn.height}))
+            one_step(desk, rest, step, i);
+        rest.y += step.drawn.height;
+    }
     return bottom;
+}
+
+bool is_left_out(const PartReading& part) {
+    return part.verdict_mark == ui::Verdict::does_not_fit ||
+           part.verdict_mark == ui::Verdict::not_known;
 }
 
 float not_in_order(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
+    const ui::Scope scope(ui, "left-out");
     bool any = false;
+    const bool whole = desk.readings.parts().size() <= k_whole_list;
     for (const auto& part : desk.readings.parts()) {
-        const bool open = part->verdict_mark == ui::Verdict::does_not_fit ||
-                          part->verdict_mark == ui::Verdict::not_known;
-        if (!open)
+        if (!is_left_out(*part))
             continue;
         if (!any)
             rest.y += ui::paragraph(ui,
@@ -88,7 +132,12 @@ float not_in_order(Desk& desk, ui::Rect rest) {
                                     "are left out of the order:") +
                       4;
         any = true;
-        rest.y += ui::message_line(ui, rest, part->verdict_mark, part->announcement) + 4;
+        const float height = height_of(ui, part->announced, rest.w, [&] {
+            return ui::message_height(ui, rest.w, part->announcement);
+        });
+        if (whole || ui.is_near({rest.x, rest.y, rest.w, height}))
+            ui::message_line(ui, rest, part->verdict_mark, part->announcement);
+        rest.y += height + 4;
     }
     return any ? rest.y + ui.size().gap : rest.y;
 }
@@ -118,8 +167,11 @@ float set_ups(Desk& desk, ui::Rect rest) {
                            "No operation can be put in order yet. Each says under Parts what it "
                            "lacks and what would make it fit.",
                            k_to_parts);
+    std::size_t steps = 0;
+    for (const SetUpReading& reading : order)
+        steps += reading.steps.size();
     for (std::size_t i = 0; i < order.size(); ++i)
-        rest.y = in_sight(desk, rest, order[i], i, order.size() <= k_whole_list);
+        rest.y = set_up(desk, rest, order[i], i, steps <= k_whole_list);
     return rest.y;
 }
 

@@ -99,7 +99,7 @@ void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
         for (const auto& part : desk.readings.parts()) {
             const ui::Rect row = content.cut_top(height);
             const bool wanted = part->plan->part->id == desk.state.part_to_show;
-            if (!whole && !wanted && !ui.is_visible(row))
+            if (!whole && !wanted && !ui.is_near(row))
                 continue;
             if (wanted) {
                 ui.move_focus(part->plan->part->id);

@@ -197,7 +197,8 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
                                  part.mark + ", " + pieces + " pieces: " + what,
                                  step_notes(session, step),
                                  step.part,
-                                 step.operation});
+                                 step.operation,
+                                 {}});
     }
     return reading;
 }

@@ -63,6 +63,14 @@ struct Picture {
 };
 [[nodiscard]] Picture to_picture(const sheet::Drawing& drawing);
 
+/// The height of an entry as it came out last: a long list leaves out what is far out of sight, and
+/// keeps its place.
+struct KeptHeight {
+    float width = -1; ///< and the height of the type it was measured with
+    float type = 0;
+    float height = 0;
+};
+
 /// Room for a drawing in pixels, and the height of the type in it.
 struct PictureRoom {
     float wide = 0;
@@ -126,6 +134,7 @@ struct PartReading {
     std::string problem;
     ui::Verdict verdict_mark = ui::Verdict::not_known;
     Picture small;
+    KeptHeight announced; ///< where it is listed as left out
     std::vector<OperationReading> operations;
     struct Kept {
         PictureRoom room;
@@ -144,6 +153,7 @@ struct StepReading {
     std::string notes; ///< mark, batches, what is measured
     int part = 0;
     int operation = 0;
+    KeptHeight drawn;
 };
 struct SetUpReading {
     std::string title;
@@ -151,8 +161,8 @@ struct SetUpReading {
     std::string strokes;
     std::vector<std::string> settings;
     std::vector<StepReading> steps;
-    float drawn_width = 0; ///< that it was drawn in last, and how high it came out
-    float drawn_height = 0;
+    KeptHeight head;
+    KeptHeight all_steps;
 };
 
 /// The first operation with the part's own outcome, when that is not a plain fit.

@@ -7,6 +7,8 @@
 
 #include "edit/session.h"
 
+#include "ui/views/screen_wishes.h"
+
 #include <string>
 #include <variant>
 #include <vector>
@@ -83,6 +85,7 @@ struct State {
     Saved saved = Saved::nothing_yet;
     std::string saved_note; ///< why it was not saved
     bool letter = true;     ///< paper of the worksheet
+    ScreenWishes screen;
 };
 
 /// An edit that one field made: a refusal is shown there, with the typed text kept.
@@ -113,7 +116,7 @@ enum class Wish {
     hide_hint,
     show_hint
 };
-using Ask = std::variant<FieldEdit, PlainEdit, Wish>;
+using Ask = std::variant<FieldEdit, PlainEdit, Wish, ScreenWishes>;
 
 [[nodiscard]] const Fault* find_fault(const State& state, const std::string& field);
 void clear_fault(State& state, const std::string& field);

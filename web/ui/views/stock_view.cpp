@@ -18,6 +18,8 @@ constexpr ui::TextStyle k_title{ui::TextSize::large, true, ui::Ink::ink, ui::Ali
 constexpr ui::TextStyle k_bold{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
 constexpr float k_indent = 12;
+/// Up to so many bars a screen reader hears all of them at once, not only those about in sight.
+constexpr std::size_t k_whole_list = 20;
 
 /// The pieces of an open bar in cutting order, each with its running stop.
 float cuts(Desk& desk, const ui::Rect& rect, const StockBarReading& bar) {
@@ -39,17 +41,27 @@ float cuts(Desk& desk, const ui::Rect& rect, const StockBarReading& bar) {
     return rest.y + ui::paragraph(ui, rest, bar.left, k_bold) + ui.size().gap;
 }
 
+/// Bars far out of sight keep their place undrawn, unless the list is short.
 float bars(Desk& desk, const ui::Rect& rect, const StockGroupReading& group, std::size_t number) {
     ui::Ui& ui = desk.ui;
     ui::Rect rest = rect;
     const float height = ui::stock_bar_height(ui);
+    const std::string prefix = std::to_string(number) + "/bar-";
+    const bool holds_open = desk.state.open_bar.compare(0, prefix.size(), prefix) == 0;
     for (std::size_t i = 0; i < group.bars.size(); ++i) {
         const StockBarReading& bar = group.bars[i];
-        const std::string id = std::to_string(number) + "/bar-" + std::to_string(i);
+        const ui::Rect place{rest.x, rest.y, rest.w, height};
+        const bool near = group.bars.size() <= k_whole_list || ui.is_near(place);
+        if (!near && !holds_open) {
+            rest.y += height;
+            continue;
+        }
+        const std::string id = prefix + std::to_string(i);
         const ui::Scope scope(ui, "bar-" + std::to_string(i));
         const bool open = desk.state.open_bar == id;
-        const ui::Rect place{rest.x, rest.y, rest.w, height};
         rest.y += height;
+        if (!near && !open)
+            continue;
         if (ui::stock_bar(
                 ui, "bar", place, {bar.title, bar.left, bar.spoken, bar.length, bar.spans, open})) {
             desk.state.open_bar = open ? "" : id;

@@ -134,12 +134,20 @@ void Semantics::part_namesakes() {
     }
 }
 
-bool Semantics::end_frame(std::string_view focus_wish) {
-    TREADLE_EXPECT(open_.empty());
-    part_namesakes();
+bool Semantics::has_same_order() const {
     bool same_order = count_ == last_count_;
     for (std::size_t i = 0; same_order && i < count_; ++i)
         same_order = nodes_[i].id == last_[i].id && nodes_[i].parent == last_[i].parent;
+    return same_order;
+}
+
+bool Semantics::end_frame(std::string_view focus_wish) {
+    TREADLE_EXPECT(open_.empty());
+    bool same_order = has_same_order();
+    if (!same_order) {
+        part_namesakes();
+        same_order = has_same_order();
+    }
 
     std::unordered_map<std::string_view, std::size_t> before;
     if (!same_order) {

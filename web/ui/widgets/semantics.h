@@ -85,6 +85,8 @@ private:
     /// Two things of one id would share one element: the later one gets another id. Such a view
     /// is wrong (presses go to the first), but the page stays whole.
     void part_namesakes();
+    /// Ids and containers are those of the last frame, one by one.
+    [[nodiscard]] bool has_same_order() const;
 
     std::vector<Node> nodes_; ///< longer than count_: the rest is memory to reuse
     std::vector<Node> last_;

@@ -11,6 +11,7 @@ namespace treadle::ui {
 namespace {
 
 constexpr float k_far = 1.0e6F; ///< a scrolled content may grow to this height
+constexpr float k_near = 240;   ///< one row at least, of any list
 
 bool answers_by_itself(Role role) {
     return role == Role::text || role == Role::number || role == Role::choice;
@@ -196,7 +197,9 @@ Rect Ui::begin_scroll(std::string_view id, const Rect& rect, std::string_view na
     const std::string full = full_id(id);
     ScrollState& state = scrolls_[full];
     state.height = rect.h;
-    state.offset = std::clamp(state.offset, 0.0F, std::max(0.0F, state.content - rect.h));
+    // What was never drawn has no height yet: where it is to stand is known before.
+    if (state.content > 0)
+        state.offset = std::clamp(state.offset, 0.0F, std::max(0.0F, state.content - rect.h));
     const Rect seen = rect.common(clip());
     scroll_hits_.push_back({full, seen});
     clips_.push_back(seen);
@@ -254,7 +257,24 @@ void Ui::bring_to_top(const Rect& rect) {
     wants_frame_ = true;
 }
 
+std::map<std::string, float> Ui::scroll_offsets() const {
+    std::map<std::string, float> offsets;
+    for (const auto& [id, state] : scrolls_)
+        offsets.emplace(id, state.offset);
+    return offsets;
+}
+
+void Ui::scroll_to(const std::string& full_id, float offset) {
+    scrolls_[full_id].offset = offset;
+    wants_frame_ = true;
+}
+
 bool Ui::is_visible(const Rect& rect) const { return !rect.common(clip()).is_empty(); }
+
+bool Ui::is_near(const Rect& rect) const {
+    const Rect seen = clip();
+    return rect.y < seen.bottom() + k_near && rect.bottom() > seen.y - k_near;
+}
 
 // ---- ink ----------------------------------------------------------------------------------------
 

@@ -50,10 +50,18 @@ public:
     [[nodiscard]] bool is_visible(const Rect& rect) const;
     /// Scrolls the open scroll area so that `rect` stands at its top, from the next frame on.
     void bring_to_top(const Rect& rect);
+    /// True also for what lies just out of sight. A long list gives the nodes of these entries: the
+    /// keyboard and a screen reader go on to the next one, and the list follows them.
+    [[nodiscard]] bool is_near(const Rect& rect) const;
     /// Ask for another frame, for example while something is computed in slices.
     void want_frame() { wants_frame_ = true; }
     /// Puts the keyboard focus on the control with this full id, after this frame.
     void move_focus(std::string_view id) { focus_wish_ = id; }
+
+    /// How far each area is scrolled, by its full id; also of areas that are not shown now.
+    [[nodiscard]] std::map<std::string, float> scroll_offsets() const;
+    /// Scrolls an area, which may be one that was not drawn yet.
+    void scroll_to(const std::string& full_id, float offset);
 
     /// Plain area in an ink; gives no node.
     void fill(const Rect& rect, Ink ink);

@@ -176,9 +176,19 @@ void demand_strip(Ui& ui, const Rect& rect, const Strip& strip) {
         Ink::ink);
 }
 
+namespace {
+
+float sign_px(const Ui& ui) { return std::round(text_px(TextSize::body) * ui.size().text_scale); }
+
+} // namespace
+
+float message_height(const Ui& ui, float width, std::string_view words) {
+    return paragraph_height(ui, width - sign_px(ui) - 10, words);
+}
+
 float message_line(Ui& ui, const Rect& rect, Verdict verdict, std::string_view words) {
     const float line = line_height(ui, TextSize::body);
-    const float side = std::round(text_px(TextSize::body) * ui.size().text_scale);
+    const float side = sign_px(ui);
     Rect body = rect;
     body.cut_left(side + 10);
     const float height = paragraph_height(ui, body.w, words);

@@ -62,6 +62,9 @@ void demand_strip(Ui& ui, const Rect& rect, const Strip& strip);
 /// One sentence with a verdict's ink and shape before it. Wraps. Returns the height used.
 float message_line(Ui& ui, const Rect& rect, Verdict verdict, std::string_view words);
 
+/// Height that message_line() would use.
+[[nodiscard]] float message_height(const Ui& ui, float width, std::string_view words);
+
 /// A number in a ring, as beside an operation; filled when chosen.
 void number_ring(Ui& ui, float centre_x, float centre_y, int number, bool chosen);
 

@@ -3,30 +3,10 @@
 import assert from 'node:assert/strict';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
+import { kept, kept_history } from '../kept.mjs';
 import { accept_notice, part_row, place, set_thickness, undo, verdict_words } from '../words.mjs';
 
 const button = (page, name) => control(page, 'button', name);
-
-/** Reads or writes the page's own store. */
-function store(page, key, text) {
-  return page.evaluate(
-    ([at, words]) =>
-      new Promise((resolve, reject) => {
-        const opening = indexedDB.open('treadle', 1);
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const kept = opening.result.transaction('kept', 'readwrite').objectStore('kept');
-          const asked = words === null ? kept.get(at) : kept.put(new TextEncoder().encode(words), at);
-          asked.onerror = () => reject(asked.error);
-          asked.onsuccess = () => {
-            opening.result.close();
-            resolve(asked.result === undefined || words !== null ? null : new TextDecoder().decode(asked.result));
-          };
-        };
-      }),
-    [key, text ?? null],
-  );
-}
 
 test('the metric demo and an empty job can be started, and taken back', {}, async (page) => {
   await open(page);
@@ -47,15 +27,18 @@ test('a stored job that cannot be read is kept aside and reported', {}, async (p
   await open(page);
   await accept_notice(page);
   const newer = '{"format": "treadle-job", "version": 99}';
-  await store(page, 'job', newer);
+  await kept(page, 'job', newer);
   await page.reload();
   await ready(page);
   await until('the report', async () => /could not be read.*version/is.test(await said(page)));
-  await until('it is kept aside', async () => (await store(page, 'unreadable-1')) === newer);
+  await until('it is kept aside', async () => (await kept(page, 'unreadable-1')) === newer);
   await set_thickness(page, '1/4 in');
   await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
-  await until('the edit is stored', async () => ((await store(page, 'job')) ?? '').includes('1/4 in'));
-  assert.equal(await store(page, 'unreadable-1'), newer);
+  await until('the edit is stored', async () =>
+    (await kept_history(page)).some((record) => record.text.includes('1/4 in')),
+  );
+  assert.equal(await kept(page, 'job'), newer);
+  assert.equal(await kept(page, 'unreadable-1'), newer);
 });
 
 test('the notice is shown once, and stands under Help', {}, async (page) => {

@@ -39,16 +39,17 @@ std::optional<Indexed> indexed(const std::string& text, std::size_t at, const ch
     return Indexed{std::strtoul(text.c_str() + digits, nullptr, 10), close + 2};
 }
 
-/// Replaces the path at `at` by a name and the field in words.
+/// Replaces the path at `at` by the field in words and the name: "stroke of Flat shear".
 void say(std::string& text, std::size_t at, const Indexed& found, const std::string& name) {
-    for (std::size_t i = found.field; i < text.size(); ++i) {
-        const char c = text[i];
-        if (c == '_')
-            text[i] = ' ';
-        else if (!(c >= 'a' && c <= 'z'))
+    std::string field;
+    std::size_t end = found.field;
+    for (; end < text.size(); ++end) {
+        const char c = text[end];
+        if (c != '_' && !(c >= 'a' && c <= 'z'))
             break;
+        field += c == '_' ? ' ' : c;
     }
-    text.replace(at, found.field - at, name + ", ");
+    text.replace(at, end - at, field + " of " + name);
 }
 
 template <class Things>
@@ -84,6 +85,19 @@ std::string with_names(std::string text, const equipment::Shop& shop) {
             text.replace(at, std::string(list.path).size(), list.words);
     }
     return text;
+}
+
+std::string missing_sentence(const std::string& path, const equipment::Shop& shop) {
+    constexpr std::string_view k_of = " of ";
+    const std::string words = with_names(path, shop);
+    std::string where = "under Shop";
+    if (path.rfind("grade.", 0) == 0)
+        where = "with the grade";
+    else if (path.rfind("crib.", 0) == 0)
+        where += " among the tools";
+    else if (const std::size_t at = words.find(k_of); at != std::string::npos)
+        where += ", " + words.substr(at + k_of.size());
+    return "Not known: " + words + ". Enter it " + where + ".";
 }
 
 } // namespace treadle::plan

@@ -66,7 +66,7 @@ setting_lines(const SetUp& set_up, const equipment::Shop& shop, PrintStyle style
                               "over " +
                                   quantity::print(k_default_stripper_gap, style));
     if (!settings.missing.empty()) {
-        lines.push_back(with_names("Ram: cannot be said, needs " + settings.missing, shop));
+        lines.push_back("Ram: cannot be said. " + missing_sentence(settings.missing, shop));
         return lines;
     }
     lines.push_back(up_line(settings, style));

@@ -96,7 +96,7 @@ std::string margin_words(const OperationPlan& plan, PrintStyle) {
     case Outcome::fits_up_to:
         return "certificate needed";
     case Outcome::cannot_be_said:
-        return check->said.empty() ? "needs " + check->missing : rule_words(check->rule);
+        return check->said.empty() ? "not known: " + check->missing : rule_words(check->rule);
     case Outcome::does_not_fit:
         if (numeric(*check) && check->by_strength)
             return base::write_fixed(std::ceil(-check->margin * 100.0 - 1e-9), 0) + " % over";

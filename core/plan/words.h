@@ -11,7 +11,7 @@ namespace treadle::plan {
 /// "fits", "fits up to 70 ksi", "does not fit", "cannot be said".
 [[nodiscard]] std::string verdict_words(const OperationPlan& plan, PrintStyle style);
 [[nodiscard]] std::string verdict_words(const PartPlan& plan, PrintStyle style);
-/// "26 % to spare", "certificate needed", "14 % over", "needs machine.stations[0].force", …
+/// "26 % to spare", "certificate needed", "14 % over", "not known: machine.stations[0].force", …
 [[nodiscard]] std::string margin_words(const OperationPlan& plan, PrintStyle style);
 
 /// Key for files: "fits", "fits_up_to", "cannot_be_said", "does_not_fit".
@@ -23,9 +23,12 @@ namespace treadle::plan {
 /// ton."
 [[nodiscard]] std::string sentence(const Check& check, PrintStyle style);
 
-/// Paths in a sentence or margin put into the shop's names: "needs machine.stations[3].largest_mitre"
-/// becomes "needs Bar shear, largest mitre".
+/// Paths in a sentence or margin put into the shop's names: "not known: machine.stations[3].largest_mitre"
+/// becomes "not known: largest mitre of Bar shear".
 [[nodiscard]] std::string with_names(std::string text, const equipment::Shop& shop);
+/// What the path names, and where it is entered: "Not known: stroke of Flat shear. Enter it under
+/// Shop, Flat shear."
+[[nodiscard]] std::string missing_sentence(const std::string& path, const equipment::Shop& shop);
 
 /// "Punch 13/16 round", "Shear to 10", "Bend 90 deg up", "Notch 1 × 1-1/2", "Saddle for 1.900".
 [[nodiscard]] std::string

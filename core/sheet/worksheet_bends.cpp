@@ -47,8 +47,8 @@ std::string no_order_words(const plan::BendSequence& bends, const equipment::Sho
         return "Order of bends not searched: more than " +
                std::to_string(plan::k_most_ordered_bends) + " bends.";
     if (!bends.missing.empty())
-        return "Order of bends and stop settings not computed: needs " +
-               plan::with_names(bends.missing, shop) + ".";
+        return "Order of bends and stop settings not computed. " +
+               plan::missing_sentence(bends.missing, shop);
     if (!bends.blocked.empty())
         return "No order of the bends works; the operations above say what is in the way.";
     return "";

@@ -120,7 +120,9 @@ TEST_CASE("blades open for the stock and the gap, as far as the stroke is known 
     const plan::SetUp unknown = only_set_up(bench);
     CHECK_FALSE(unknown.settings.stroke_up.has_value());
     CHECK(unknown.settings.missing == "machine.stations[1].stroke");
-    CHECK(has(lines_of(bench, unknown), "Ram: cannot be said, needs Flat shear, stroke"));
+    CHECK(has(lines_of(bench, unknown),
+              "Ram: cannot be said. Not known: stroke of Flat shear. Enter it under "
+              "Shop, Flat shear."));
 
     stroke = inches(0.375);
     const plan::SetUp just = only_set_up(bench);

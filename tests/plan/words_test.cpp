@@ -58,7 +58,7 @@ TEST_CASE("margins are rounded against us: spare down, over up") {
     CHECK(plan::margin_words(over, k_inch) == "105 % over");
     bench.shop.machine.stations[0].force.reset();
     const auto unknown = bench.plan(part, one_hole(inches(0.8125), inches(5.0), inches(4.0)));
-    CHECK(plan::margin_words(unknown, k_inch) == "needs machine.stations[0].force");
+    CHECK(plan::margin_words(unknown, k_inch) == "not known: machine.stations[0].force");
 }
 
 // titles.cpp
@@ -96,11 +96,17 @@ TEST_CASE("a sentence gives demand and offer, or what is missing") {
 TEST_CASE("what is missing is said by the shop's names, not by paths") {
     const equipment::Shop s = shop();
     CHECK(plan::with_names("needs machine.stations[2].largest_mitre", s) ==
-          "needs Bar shear, largest mitre");
+          "needs largest mitre of Bar shear");
     CHECK(plan::with_names("Not known: machine.attachments[1].vee_included.", s) ==
-          "Not known: " + s.machine.attachments[1].name + ", vee included.");
+          "Not known: vee included of " + s.machine.attachments[1].name + ".");
     CHECK(plan::with_names("needs crib.saddle_dies", s) == "needs saddle dies in the crib");
     CHECK(plan::with_names("needs grade.bend_group", s) == "needs the grade's least inside radius");
+    CHECK(plan::missing_sentence("machine.stations[2].stroke", s) ==
+          "Not known: stroke of Bar shear. Enter it under Shop, Bar shear.");
+    CHECK(plan::missing_sentence("crib.vees[0].height", s) ==
+          "Not known: height of V block 1. Enter it under Shop among the tools.");
+    CHECK(plan::missing_sentence("grade.bend_group", s) ==
+          "Not known: the grade's least inside radius. Enter it with the grade.");
     // A path beyond the shop's lists stays as it is: better odd than wrong.
     CHECK(plan::with_names("needs machine.stations[99].force", s) ==
           "needs machine.stations[99].force");

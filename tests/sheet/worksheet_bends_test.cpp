@@ -70,11 +70,12 @@ TEST_CASE("what is missing for the order is said by name") {
     Bench bench = with_sizes();
     bench.shop.crib.vees[0].height.reset();
     const std::string html = sheet_of(plan_of(bench, bent({3, 5}, {true})), bench);
-    CHECK(has(html, "not computed: needs V block 1, height."));
+    CHECK(has(html, "not computed. Not known: height of V block 1."));
     CHECK_FALSE(has(html, "Order of the bends of P1"));
     bench.shop.machine.attachments[0].bed_width.reset();
     bench.shop.crib.vees[0].height = inches(2.5);
-    CHECK(has(sheet_of(plan_of(bench, bent({3, 5}, {true})), bench), "needs brake, bed width."));
+    CHECK(has(sheet_of(plan_of(bench, bent({3, 5}, {true})), bench),
+              "Not known: bed width of brake."));
 }
 
 TEST_CASE("a part that no order can bend names leg and tool") {

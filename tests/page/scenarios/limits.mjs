@@ -52,7 +52,7 @@ test('what is not known is named, and a tap leads to its field', finger, async (
   await force.fill('');
   await force.press('Enter');
   await place(page, 'Limits').tap();
-  await until('the sentence', async () => /Nothing can be said: needs Punch, force/.test(await said(page)));
+  await until('the sentence', async () => /Nothing can be said\. Not known: force of Punch\. Enter it under Shop, Punch/.test(await said(page)));
   assert.equal(await page.getByRole('button', { name: /^HB\d+, Punch/ }).count(), 0);
   await control(page, 'button', 'Fill in under Shop').tap();
   await until('the form', () => force.isVisible());

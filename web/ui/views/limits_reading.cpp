@@ -84,7 +84,7 @@ std::string
 missing_words(const std::string& path, const equipment::Shop& shop, LimitsReading& into) {
     if (const auto page = shop_page_of(path, shop))
         into.shop_page = *page;
-    return plan::with_names("Nothing can be said: needs " + path + ".", shop);
+    return "Nothing can be said. " + plan::missing_sentence(path, shop);
 }
 
 void read_envelope(const plan::Capacity& is,

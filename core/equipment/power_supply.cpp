@@ -30,7 +30,8 @@ Fault supply_fault(const PowerSupply& supply) {
         return base::Refusal{"phases", "A motor has one phase or three.", "1 or 3"};
     const bool letter = supply.code.size() == 1 && supply.code[0] >= 'A' && supply.code[0] <= 'V';
     if (!supply.code.empty() && !letter)
-        return base::Refusal{"code", "The code is one letter from A to V.", ""};
+        return base::Refusal{
+            "code", "The code is one letter.", "A to V, or empty when it is not known"};
     if (auto fault = quantity::text_fault(supply.cord, "cord"))
         return fault;
     if (supply.cord_length)

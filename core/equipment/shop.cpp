@@ -32,7 +32,7 @@ Fault force_fault(const std::optional<Force>& force) {
     if (!force || (*force > Force{} && is_finite(*force)))
         return std::nullopt;
     return base::Refusal{
-        "force", "This has to be above zero.", "leave it empty when it is not known"};
+        "force", "This has to be above zero.", "above 0, or empty when it is not known"};
 }
 
 /// What is not known stays empty; what is given has to be a size.
@@ -61,7 +61,8 @@ Fault rated_fault(const RatedSize& rated, StationKind kind) {
         return size_fault(rated.width, "width");
     }
     if (kind == StationKind::bar_shear && rated.round == Length{} && rated.square == Length{})
-        return base::Refusal{"round", "A bar shear is rated in round or square bar.", ""};
+        return base::Refusal{
+            "round", "A bar shear is rated in round or square bar.", "one of the two above 0"};
     return std::nullopt;
 }
 
@@ -70,7 +71,7 @@ Fault station_sizes(const Station& station) {
         return fault;
     if (station.base && (!(station.base->value > Stress{}) || !is_finite(station.base->value)))
         return base::Refusal{
-            "base", "This has to be above zero.", "leave it empty when it is not known"};
+            "base", "This has to be above zero.", "above 0, or empty when it is not known"};
     for (std::size_t i = 0; i < station.rated.size(); ++i)
         if (auto fault = rated_fault(station.rated[i], station.kind))
             return inside("rated", i, *fault);
@@ -221,7 +222,9 @@ Fault tool_fault(const VBlock& tool) {
     if (auto fault = known_size_fault(tool.width, "width"))
         return fault;
     if (tool.width && *tool.width < tool.opening)
-        return base::Refusal{"width", "The block cannot be narrower than its opening.", ""};
+        return base::Refusal{"width",
+                             "The block cannot be narrower than its opening.",
+                             "at least the opening, or empty when it is not known"};
     if (auto fault = known_size_fault(tool.height, "height"))
         return fault;
     return count_fault(tool.count, 1, k_most_pieces, "count");
@@ -251,7 +254,8 @@ Fault tool_fault(const SaddleDie& tool) {
     if (auto fault = size_fault(tool.largest_wall, "largest_wall"))
         return fault;
     if (tool.least_wall && *tool.least_wall > tool.largest_wall)
-        return base::Refusal{"least_wall", "This is thicker than the thickest wall.", ""};
+        return base::Refusal{
+            "least_wall", "This is thicker than the thickest wall.", "at most the thickest wall"};
     if (auto fault = known_size_fault(tool.least_wall, "least_wall"))
         return fault;
     return edge_fault(tool);
@@ -289,11 +293,11 @@ Fault bar_fault(const StockBar& bar) {
         return fault;
     if (bar.price && !(*bar.price > 0.0 && *bar.price <= k_dearest_bar))
         return base::Refusal{
-            "price", "This is out of range.", "above zero; leave it out when it is not known"};
+            "price", "This is out of range.", "above 0, or empty when it is not known"};
     if (bar.drop && !bar.count)
         return base::Refusal{"count",
                              "How many left-overs of this length there are is missing.",
-                             "left-overs cannot be bought"};
+                             "1 or more: left-overs cannot be bought"};
     return known_count_fault(bar.count, 1, k_most_pieces, "count");
 }
 

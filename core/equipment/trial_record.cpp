@@ -21,7 +21,7 @@ Fault strip_fault(const TrialStrip& strip) {
         if (!(leg < strip.blank))
             return base::Refusal{field,
                                  "The leg is as long as the whole strip.",
-                                 "measure it again, or the strip's length"};
+                                 "less than what the strip was cut to"};
     return std::nullopt;
 }
 

@@ -24,12 +24,15 @@ const char* hole_shape_word(HoleShape shape) {
 
 base::Result<HoleOutline> checked(HoleOutline hole) {
     if (!(hole.size > Length{}) || !is_finite(hole.size))
-        return base::Refusal{"size", "The size of a hole has to be above zero.", ""};
+        return base::Refusal{
+            "size", "The size of a hole has to be above zero.", "above 0 and below 100 m (328 ft)"};
     const bool two_sizes = hole.shape == HoleShape::rectangle || hole.shape == HoleShape::obround;
     if (!two_sizes)
         return hole;
     if (!(hole.size2 > Length{}) || !is_finite(hole.size2))
-        return base::Refusal{"size2", "The second size of this hole has to be above zero.", ""};
+        return base::Refusal{"size2",
+                             "The second size of this hole has to be above zero.",
+                             "above 0 and below 100 m (328 ft)"};
     if (hole.shape == HoleShape::obround && hole.size2 < hole.size)
         return base::Refusal{"size2",
                              "An obround hole cannot be shorter than it is wide.",

@@ -6,10 +6,10 @@ namespace treadle::geometry {
 
 base::Result<NotchOutline> checked(NotchOutline notch) {
     if (!(notch.depth > Length{}) || !is_finite(notch.depth))
-        return base::Refusal{"depth", "The depth of a notch has to be above zero.", ""};
+        return base::Refusal{"depth", "The depth of a notch has to be above zero.", "above 0"};
     if (notch.shape == NotchShape::rectangle) {
         if (!(notch.width > Length{}) || !is_finite(notch.width))
-            return base::Refusal{"width", "The width of a notch has to be above zero.", ""};
+            return base::Refusal{"width", "The width of a notch has to be above zero.", "above 0"};
         return notch;
     }
     if (!(notch.included > Angle{}) || !(notch.included < degrees(180.0)))

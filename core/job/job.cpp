@@ -81,7 +81,9 @@ struct OperationCheck {
     Fault operator()(const Notch& notch) const {
         const bool vee = notch.shape == geometry::NotchShape::vee;
         if (vee && at_corner(notch.edge))
-            return base::Refusal{"edge", "A V notch goes in from an edge, not from a corner.", ""};
+            return base::Refusal{"edge",
+                                 "A V notch goes in from an edge, not from a corner.",
+                                 "datum edge, far edge, start end or finish end"};
         if (!at_corner(notch.edge))
             if (auto fault = place_fault(notch.at, "at"))
                 return fault;
@@ -125,7 +127,9 @@ Fault length_faults(const Part& part, int bends) {
     if (bends == 0 && part.legs.empty())
         return size_fault(part.length, "length");
     if (bends == 0)
-        return base::Refusal{"legs", "A part without bends has no legs.", ""};
+        return base::Refusal{"legs",
+                             "A part without bends has no legs.",
+                             "a length and no legs, or one bend at least"};
     if (part.legs.size() != static_cast<std::size_t>(bends) + 1)
         return base::Refusal{"legs",
                              "A bent part has one leg more than it has bends.",
@@ -172,7 +176,7 @@ Fault part_fault(const Part& part) {
     if (!(part.certified_tensile >= Stress{}) || !is_finite(part.certified_tensile))
         return base::Refusal{"certified_tensile",
                              "The strength on a certificate cannot be below zero.",
-                             "leave it empty if unread"};
+                             "above 0, or empty when none has been read"};
     return operation_faults(part, bends);
 }
 

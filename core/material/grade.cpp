@@ -33,17 +33,20 @@ bool within(double value, double low, double high) { return value >= low && valu
 
 Result<bool> check_band(const StrengthBand& band, Length below, const std::string& field) {
     if (!(is_finite(band.up_to) && band.up_to > below))
-        return Refusal{field + ".up_to", "Thickness limits must rise from band to band.", ""};
+        return Refusal{field + ".up_to",
+                       "Thickness limits must rise from band to band.",
+                       "more than the one before"};
     if (!positive(band.yield_minimum.in_base()))
-        return Refusal{field + ".yield_minimum", "The yield strength must be above zero.", ""};
+        return Refusal{
+            field + ".yield_minimum", "The yield strength must be above zero.", "above 0"};
     if (!(is_finite(band.tensile_minimum) && band.tensile_minimum >= band.yield_minimum))
         return Refusal{field + ".tensile_minimum",
                        "The least tensile strength cannot be below the yield strength.",
-                       ""};
+                       "the yield strength or more"};
     if (!(is_finite(band.tensile_upper) && band.tensile_upper >= band.tensile_minimum))
         return Refusal{field + ".tensile_upper",
                        "The upper tensile strength cannot be below the least one.",
-                       ""};
+                       "the least tensile strength or more"};
     return true;
 }
 
@@ -54,9 +57,9 @@ Result<bool> check_numbers(const Grade& grade) {
     if (!within(grade.elongation_pct, 0.0, 100.0))
         return Refusal{"elongation_pct", "The elongation is out of range.", "0 to 100 per cent"};
     if (!positive(grade.density.in_base()))
-        return Refusal{"density", "The density must be above zero.", ""};
+        return Refusal{"density", "The density must be above zero.", "above 0"};
     if (!positive(grade.modulus.in_base()))
-        return Refusal{"modulus", "The modulus of elasticity must be above zero.", ""};
+        return Refusal{"modulus", "The modulus of elasticity must be above zero.", "above 0"};
     if (!within(grade.air_bend_share, 0.0, k_most_air_bend_share))
         return Refusal{"air_bend_share",
                        "The inside radius over the V opening is out of range.",
@@ -66,12 +69,12 @@ Result<bool> check_numbers(const Grade& grade) {
 
 Result<bool> check_words(const Grade& grade) {
     if (base::trim(grade.id).empty() || !base::is_clean_text(grade.id))
-        return Refusal{"id", "A grade needs an id.", ""};
+        return Refusal{"id", "A grade needs an id.", "one letter or figure at least"};
     if (base::trim(grade.name).empty() || !base::is_clean_text(grade.name))
-        return Refusal{"name", "A grade needs a name.", ""};
+        return Refusal{"name", "A grade needs a name.", "one letter or figure at least"};
     const bool refused = grade.refusal.cutting || grade.refusal.bending;
     if (refused && base::trim(grade.refusal.reason).empty())
-        return Refusal{"refusal.reason", "A refused grade must say why.", ""};
+        return Refusal{"refusal.reason", "A refused grade must say why.", "a few words"};
     return true;
 }
 

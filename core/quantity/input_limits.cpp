@@ -28,7 +28,8 @@ Fault size_fault(Length value, const char* field) {
 
 Fault place_fault(Length value, const char* field) {
     if (!(value >= Length{}) || !is_finite(value))
-        return base::Refusal{field, "This cannot be below zero.", ""};
+        return base::Refusal{
+            field, "This cannot be below zero.", "0 or more, below 100 m (328 ft)"};
     if (!(value < k_longest_length))
         return base::Refusal{field, "This is too far.", "below 100 m (328 ft)"};
     return std::nullopt;
@@ -50,12 +51,13 @@ Fault denominator_fault(int value, const char* field) {
 
 Fault text_fault(std::string_view text, const char* field, Presence presence, std::size_t most) {
     if (presence == Presence::required && base::trim(text).empty())
-        return base::Refusal{field, "This is missing.", ""};
+        return base::Refusal{field, "This is missing.", "one letter or figure at least"};
     if (character_count(text) > most)
         return base::Refusal{
             field, "This is too long.", "at most " + std::to_string(most) + " characters"};
     if (!base::is_clean_text(text))
-        return base::Refusal{field, "This holds characters that cannot be shown.", ""};
+        return base::Refusal{
+            field, "This holds characters that cannot be shown.", "letters, figures and signs"};
     return std::nullopt;
 }
 

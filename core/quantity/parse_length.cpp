@@ -12,7 +12,7 @@ namespace {
 
 enum class Unit { none, inch, foot, millimetre, centimetre, metre, unknown };
 
-constexpr const char* k_examples = "write for example 1-3/8 in, 4' 6-1/2\" or 35 mm";
+constexpr const char* k_examples = "Write for example 1-3/8 in, 4' 6-1/2\" or 35 mm.";
 
 Unit unit_of(std::string_view word) {
     if (word == "in" || word == "inch" || word == "inches")
@@ -99,7 +99,7 @@ private:
             break;
         }
         if (!is_finite(length))
-            return refuse("The number is too large.", "");
+            return refuse("The number is too large.", "below 100 m (328 ft)");
         return length;
     }
 
@@ -107,12 +107,12 @@ private:
         if (amount.value == 0.0)
             return Length{}; // nothing is nothing in any unit
         if (!bare_)
-            return refuse("The unit is missing.", "add in or mm");
+            return refuse("The unit is missing.", "Add in or mm.");
         if (*bare_ == UnitSystem::inch)
             return in_unit(amount.value, Unit::inch);
         // Nobody writes sixteenths of a millimetre: an inch fraction typed in a metric shop.
         if (amount.fraction)
-            return refuse("A fraction needs its unit here.", "add in, or write a decimal in mm");
+            return refuse("A fraction needs its unit here.", "Add in, or write a decimal in mm.");
         return in_unit(amount.value, Unit::millimetre);
     }
 
@@ -133,7 +133,7 @@ private:
             const std::string b = base::write_number(rest->value);
             return refuse("This can be read as " + a + " ft " + b + " in or as " + a + " in and " +
                               b + " parts of an inch with the lower number left out.",
-                          "write " + a + "' " + b + "\" or for example " + a + "-" + b + "/16");
+                          "Write " + a + "' " + b + "\" or for example " + a + "-" + b + "/16.");
         }
         if (!dashed || !rest->fraction)
             return refuse("There is more than one number, and they are not feet and inches.",

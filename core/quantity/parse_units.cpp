@@ -28,7 +28,7 @@ base::Result<Measured> measured(std::string_view text, std::string_view field) {
     const bool negative = reader.take_minus();
     const std::optional<Amount> amount = reader.take_amount();
     if (!amount)
-        return refuse(field, reader.fault(), "");
+        return refuse(field, reader.fault(), "a number such as 12.5 or 1/2, with or without its unit");
     reader.skip_blanks();
     const double number = negative ? -amount->value : amount->value;
     return Measured{number, std::string(reader.take_rest())};
@@ -37,7 +37,7 @@ base::Result<Measured> measured(std::string_view text, std::string_view field) {
 template <class Q>
 base::Result<Q> finite(Q value, std::string_view field) {
     if (!is_finite(value))
-        return refuse(field, "The number is too large.", "");
+        return refuse(field, "The number is too large.", "a number with fewer figures");
     return value;
 }
 
@@ -178,7 +178,7 @@ base::Result<double> parse_ratio(std::string_view text, std::string_view field) 
         return m->number;
     if (m->unit == "%")
         return m->number / 100.0;
-    return refuse(field, "A ratio has no unit.", "write 0.42, 1/3 or 15 %");
+    return refuse(field, "A ratio has no unit.", "Write 0.42, 1/3 or 15 %.");
 }
 
 } // namespace treadle::quantity

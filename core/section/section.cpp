@@ -75,7 +75,8 @@ Area square_tube_area(const Section& s) {
 
 Result<bool> check_size(Length value, const char* field, const char* what) {
     if (!(is_finite(value) && value > Length{}))
-        return Refusal{field, std::string(what) + " must be above zero.", ""};
+        return Refusal{
+            field, std::string(what) + " must be above zero.", "above 0 and below 100 m (328 ft)"};
     return true;
 }
 
@@ -96,32 +97,42 @@ Result<bool> check_sizes(const Section& s, const Uses& use) {
             return ok;
     }
     if (use.root_radius && !(is_finite(s.root_radius) && s.root_radius >= Length{}))
-        return Refusal{"section.root_radius", "The radius cannot be below zero.", ""};
+        return Refusal{
+            "section.root_radius", "The radius cannot be below zero.", "0 (sharp) or more"};
     return true;
 }
 
 Result<bool> check_angle(const Section& s) {
     const Length least = smaller(s.width, s.height);
     if (!(s.thickness < least))
-        return Refusal{"section.thickness", "An angle is thinner than either of its legs.", ""};
+        return Refusal{"section.thickness",
+                       "An angle is thinner than either of its legs.",
+                       "less than the shorter leg"};
     if (!(s.root_radius <= least - s.thickness))
-        return Refusal{"section.root_radius", "The root radius does not fit in the legs.", ""};
+        return Refusal{"section.root_radius",
+                       "The root radius does not fit in the legs.",
+                       "at most the shorter leg less the thickness"};
     return true;
 }
 
 Result<bool> check_channel(const Section& s) {
     if (!(s.thickness < s.width))
-        return Refusal{"section.thickness", "The web is thinner than the flange is wide.", ""};
+        return Refusal{"section.thickness",
+                       "The web is thinner than the flange is wide.",
+                       "less than the width of the flange"};
     if (!(2.0 * thickest_flange(s) < s.height))
-        return Refusal{
-            "section.flange_thickness", "The flanges do not fit in the depth of the channel.", ""};
+        return Refusal{"section.flange_thickness",
+                       "The flanges do not fit in the depth of the channel.",
+                       "less than half the depth"};
     return true;
 }
 
 Result<bool> check_square_tube(const Section& s) {
     const Length least = smaller(s.width, s.height);
     if (!(2.0 * s.thickness < least))
-        return Refusal{"section.thickness", "The walls of the tube leave no room inside.", ""};
+        return Refusal{"section.thickness",
+                       "The walls of the tube leave no room inside.",
+                       "less than half the shorter side"};
     const bool sharp = s.root_radius == Length{};
     if (!sharp && !(s.root_radius >= s.thickness && 2.0 * s.root_radius <= least))
         return Refusal{"section.root_radius",
@@ -135,7 +146,8 @@ Result<bool> check_shape(const Section& s) {
     case Shape::flat:
     case Shape::plate:
         if (!(s.thickness <= s.width))
-            return Refusal{"section.thickness", "A flat is no thicker than it is wide.", ""};
+            return Refusal{
+                "section.thickness", "A flat is no thicker than it is wide.", "at most its width"};
         return true;
     case Shape::angle:
         return check_angle(s);
@@ -143,7 +155,9 @@ Result<bool> check_shape(const Section& s) {
         return check_channel(s);
     case Shape::pipe:
         if (!(2.0 * s.thickness < s.width))
-            return Refusal{"section.thickness", "The wall of the pipe leaves no bore.", ""};
+            return Refusal{"section.thickness",
+                           "The wall of the pipe leaves no bore.",
+                           "less than half the outside diameter"};
         return true;
     case Shape::square_tube:
         return check_square_tube(s);

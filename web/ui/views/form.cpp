@@ -18,7 +18,8 @@ base::Result<int> parse_whole(std::string_view text, std::string_view field) {
     constexpr double k_largest = 1'000'000;
     if (!number || !(*number >= -k_largest && *number <= k_largest) ||
         *number != static_cast<double>(static_cast<int>(*number)))
-        return base::Refusal{std::string(field), "A whole number is needed here.", ""};
+        return base::Refusal{
+            std::string(field), "A whole number is needed here.", "0, 1, 2 and so on, no parts"};
     return static_cast<int>(*number);
 }
 

@@ -87,6 +87,18 @@ float topics(Desk& desk, ui::Rect rest, std::span<const HelpTopic> list) {
     return rest.y;
 }
 
+/// The line of the first start, when it was dismissed.
+float first_line(Desk& desk, const ui::Rect& rest) {
+    if (desk.state.hint_open || !desk.session.job().invented)
+        return rest.y;
+    ui::Button key;
+    key.label = "Show the first line again";
+    const ui::Rect place{rest.x, rest.y, ui::button_width(desk.ui, key), desk.ui.size().target};
+    if (ui::button(desk.ui, "first-line", place, key))
+        desk.ask(Wish::show_hint);
+    return place.bottom() + desk.ui.size().gap;
+}
+
 float hurt(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
     rest.y += ui::paragraph(ui, rest, desk.notice, k_name) + ui.size().gap;
@@ -98,7 +110,7 @@ float hurt(Desk& desk, ui::Rect rest) {
 float section_words(Desk& desk, const ui::Rect& rest) {
     switch (shown(desk.state)) {
     case HelpSection::tasks:
-        return topics(desk, rest, help_tasks());
+        return first_line(desk, rest.moved(0, topics(desk, rest, help_tasks()) - rest.y));
     case HelpSection::terms:
         return topics(desk, rest, help_terms());
     case HelpSection::keys:

@@ -1,5 +1,6 @@
 #include "ui/views/operation_rows.h"
 
+#include "ui/views/help_view.h"
 #include "ui/views/parts_edit.h"
 #include "ui/views/remedy_rows.h"
 #include "ui/widgets/controls.h"
@@ -148,6 +149,8 @@ float keys(Desk& desk, const ui::Rect& rect, const OperationReading& operation, 
     if (index + 1 < static_cast<int>(part.operations.size()) &&
         flow.key("down", "Down", "Move down: " + which))
         move_operation(desk, part, index, 1);
+    if (flow.key("what", "?", "What is this: Verdict"))
+        open_topic(desk, "verdict");
     return flow.bottom();
 }
 

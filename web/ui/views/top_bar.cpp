@@ -24,10 +24,13 @@ struct Layout {
     bool one_line = false;
     int ranks = 1;
     float key = 0;
+    float gap = 0; ///< between keys
     float find = 0;
     bool find_word = false;
-    [[nodiscard]] float steps() const { return 2 * key; } ///< undo and redo
-    [[nodiscard]] float right() const { return find + key + (ranks == 2 ? 0 : steps()); }
+    [[nodiscard]] float steps() const { return 2 * key + gap; } ///< undo and redo
+    [[nodiscard]] float right() const {
+        return find + gap + key + (ranks == 2 ? 0 : steps() + gap);
+    }
 };
 
 ui::Button find_key(bool word) {
@@ -45,6 +48,7 @@ Layout lay_out(const ui::Ui& ui) {
     const float scale = ui.size().text_scale;
     const float width = ui.screen().w;
     layout.key = std::max(ui.size().target, 48.0F);
+    layout.gap = ui.size().gap;
     layout.find_word = width >= 600 * scale;
     layout.find = layout.find_word ? ui::button_width(ui, find_key(true)) : layout.key;
     const float places = ui::least_tabs_width(ui, place_names());
@@ -110,11 +114,10 @@ void step(Desk& desk, const ui::Rect& rect, const Step& is, bool can, const std:
         desk.ask(is.wish);
 }
 
-void undo_and_redo(Desk& desk, ui::Rect rect) {
+void undo_and_redo(Desk& desk, ui::Rect rect, const Layout& layout) {
     const edit::Session& session = desk.session;
-    const float key = rect.w / 2;
     step(desk,
-         rect.cut_left(key),
+         rect.cut_left(layout.key, layout.gap),
          {"undo", ui::Icon::undo, "Undo", "Nothing has been changed yet.", Wish::undo},
          session.can_undo(),
          session.undo_words());
@@ -176,18 +179,18 @@ void top_bar(Desk& desk, const ui::Rect& rect) {
     name_and_saved(desk, first);
     if (layout.one_line)
         places(desk, middle, 0, place_names().size());
-    if (ui::button(ui, "find", right.cut_left(layout.find), find_key(layout.find_word)))
+    if (ui::button(ui, "find", right.cut_left(layout.find, layout.gap), find_key(layout.find_word)))
         open_find(desk);
-    units(desk, right.cut_right(layout.key).inset(2, 4));
+    units(desk, right.cut_right(layout.key, layout.gap));
     if (layout.ranks == 1) {
-        undo_and_redo(desk, right);
+        undo_and_redo(desk, right, layout);
         if (!layout.one_line)
             places(desk, rest, 0, place_names().size());
         return;
     }
     const std::size_t half = (place_names().size() + 1) / 2;
     places(desk, rest.cut_top(rest.h / 2), 0, half);
-    undo_and_redo(desk, rest.cut_right(layout.steps()));
+    undo_and_redo(desk, rest.cut_right(layout.steps(), layout.gap), layout);
     places(desk, rest, half, place_names().size());
 }
 

@@ -37,6 +37,9 @@ mergeInto(LibraryManager.library.$Treadle, {
       entered = false;
       if (Treadle.isLive(element) && !event.isComposing) Treadle.commit(element);
     });
+    element.addEventListener('compositionend', function () {
+      if (Treadle.isLive(element)) Treadle.commit(element);
+    });
     element.addEventListener('blur', function () { Treadle.commit(element); });
     element.addEventListener('keydown', function (event) {
       if (event.isComposing) return;

@@ -11,12 +11,11 @@
 #include <doctest/doctest.h>
 
 #include <array>
-#include <map>
 #include <set>
 #include <string>
 #include <vector>
 
-#include "app.h"
+#include "app_page.h"
 
 using namespace treadle;
 
@@ -25,42 +24,29 @@ namespace {
 constexpr std::array k_nonsense = {
     "-1", "0", "999999", "1e9", "abc", "-5 deg", "400 deg", "1/0", "5-3", "7", "\x01", "nan"};
 
-archive::File demo() {
-    return archive::read_file(assets::embedded("demo/demo-inch.json").value_or("")).value();
-}
-
 struct Page {
     platform::headless::HeadlessPorts ports;
-    web::App app{
-        ports, std::make_shared<const job::Catalog>(archive::read_catalog().value()), demo()};
-    ui::Stage stage{ports, [this](ui::Ui& ui) { app.draw(ui); }};
-    platform::headless::Host host{ports, stage};
+    tests::AppPage page{ports};
+    web::App& app = page.app;
+    ui::Stage& stage = page.stage;
+    platform::headless::Host& host = page.host;
     std::set<std::string> faulty; ///< what was said and lacks something
     int refused = 0;
     int fields = 0;
 
     Page() {
-        app.start();
-        host.open({1280, 2000, 1, false});
-        press("notice/understood");
-        press_named("Understood");
+        page.press(ui::Role::button, "Understood");
+        // High, so that no row of a form is left out because it is out of sight.
+        stage.resize({1280, 2400, 1, false});
+        host.settle();
     }
     void press(const std::string& id) {
         stage.activate(id);
         host.settle();
     }
-    bool press_named(const std::string& name) {
-        const ui::Semantics& tree = stage.ui().semantics();
-        for (std::size_t i = 0; i < tree.size(); ++i)
-            if (tree.at(i).name == name) {
-                press(std::string(tree.at(i).id));
-                return true;
-            }
-        return false;
-    }
-    [[nodiscard]] std::vector<std::string> ids(const std::string& start, ui::Role role) const {
+    [[nodiscard]] std::vector<std::string> ids(const std::string& start, ui::Role role) {
         std::vector<std::string> list;
-        const ui::Semantics& tree = const_cast<Page*>(this)->stage.ui().semantics();
+        const ui::Semantics& tree = page.mirror();
         for (std::size_t i = 0; i < tree.size(); ++i)
             if (tree.at(i).role == role && tree.at(i).id.rfind(start, 0) == 0)
                 list.push_back(tree.at(i).id);

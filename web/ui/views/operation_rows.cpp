@@ -43,6 +43,24 @@ RowLayout lay_out(const ui::Ui& ui, float width) {
     return layout;
 }
 
+/// Words at the left and words at the right of one line; each gets what the other leaves, those at
+/// the right at least half.
+void line_of_two(ui::Ui& ui,
+                 ui::Rect line,
+                 std::string_view left,
+                 ui::TextStyle left_style,
+                 std::string_view right,
+                 ui::TextStyle right_style,
+                 float least_right) {
+    const float free = line.w - ui::text_width(ui, left, left_style) - 10;
+    const float needed =
+        std::min(ui::text_width(ui, right, right_style) + 2, std::max(line.w / 2, free));
+    ui::draw_text(ui, line.cut_right(std::max(needed, least_right), 8), right, right_style);
+    if (left_style.size == ui::TextSize::large && ui::text_width(ui, left, left_style) > line.w)
+        left_style.size = ui::TextSize::body;
+    ui::draw_text(ui, line, left, left_style);
+}
+
 void row_words(ui::Ui& ui,
                ui::Rect rest,
                const OperationReading& operation,
@@ -50,19 +68,22 @@ void row_words(ui::Ui& ui,
     const float title = ui::line_height(ui, ui::TextSize::large);
     const float detail = ui::line_height(ui, ui::TextSize::small);
     rest = rest.inset(0, std::max(0.0F, (rest.h - title - detail) / 2));
-    ui::Rect right = rest.cut_right(layout.verdict, 6);
-    rest.cut_right(layout.strip);
-    ui::draw_text(ui,
-                  right.cut_top(title),
-                  operation.verdict,
-                  {ui::TextSize::body, true, ui::ink_of(operation.mark), ui::Align::right});
-    ui::draw_text(ui,
-                  right,
-                  operation.margin,
-                  {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::right});
-    ui::draw_text(ui, rest.cut_top(title), operation.title, {ui::TextSize::large, true});
-    ui::draw_text(
-        ui, rest, operation.detail, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
+    // A strip beside the words keeps its column, whatever the words of this row are.
+    const float column = layout.strip > 0 ? layout.verdict + layout.strip : 0;
+    line_of_two(ui,
+                rest.cut_top(title),
+                operation.title,
+                {ui::TextSize::large, true},
+                operation.verdict,
+                {ui::TextSize::body, true, ui::ink_of(operation.mark), ui::Align::right},
+                column);
+    line_of_two(ui,
+                {rest.x, rest.y, rest.w, detail},
+                operation.detail,
+                {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left},
+                operation.margin,
+                {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::right},
+                column);
 }
 
 void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation, int index) {

@@ -38,7 +38,7 @@ Layout lay_out(const Desk& desk, ui::Rect rest) {
     if (panel && high)
         layout.panel = rest.cut_bottom(rest.h * 0.42F);
     layout.rail = panel && !high && rest.w < 1300 * scale;
-    const float list = layout.rail ? 132 * scale : std::min(340 * scale, rest.w * 0.4F);
+    const float list = layout.rail ? 132 * scale : std::min(340 * scale, rest.w * 0.425F);
     layout.list = rest.cut_left(list);
     if (panel && !high)
         layout.panel = rest.cut_right(std::clamp(rest.w * 0.42F, 360 * scale, 520 * scale));

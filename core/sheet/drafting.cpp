@@ -1,6 +1,7 @@
 #include "sheet/drafting.h"
 
 #include "base/stable_sort.h"
+#include "sheet/arc.h"
 
 #include <algorithm>
 #include <cmath>
@@ -104,6 +105,20 @@ int spread(std::vector<Figure>& figures, double most, double lowest) {
     return static_cast<int>(before - figures.size());
 }
 
+std::vector<Point> straightened(const Path& path, Length within) {
+    if (path.bulges.empty())
+        return path.points;
+    std::vector<Spot> spots;
+    for (std::size_t i = 0; i < path.points.size(); ++i)
+        spots.push_back({quantity::to_millimetres(path.points[i].x),
+                         quantity::to_millimetres(path.points[i].y),
+                         path.bulges[i]});
+    std::vector<Point> made;
+    for (const Spot spot : straightened(spots, path.closed, quantity::to_millimetres(within)))
+        made.push_back(to_point(spot));
+    return made;
+}
+
 Point to_point(Spot spot) { return {millimetres(spot.x), millimetres(spot.y)}; }
 
 double Drafter::text_width(const std::string& text, double size) const {
@@ -122,10 +137,18 @@ Path& Drafter::path(const std::vector<Spot>& spots, Pen pen, int operation) {
     Path path;
     path.pen = pen;
     path.operation = operation;
+    bool bent = false;
     for (const Spot spot : spots) {
-        include(spot);
         path.points.push_back(to_point(spot));
+        bent = bent || spot.bulge != 0.0;
     }
+    if (bent)
+        for (const Spot spot : spots)
+            path.bulges.push_back(spot.bulge);
+    // An open path's last bulge leads nowhere; as a bound it does no harm.
+    const Box box = bounds_of(spots, bent);
+    include(box.low);
+    include(box.high);
     drawing_.paths.push_back(std::move(path));
     return drawing_.paths.back();
 }
@@ -135,6 +158,25 @@ Path& Drafter::shape(const std::vector<Spot>& spots, Fill fill, Pen pen, int ope
     made.closed = true;
     made.fill = fill;
     return made;
+}
+
+Dimension& Drafter::dimension(Spot from, Spot to) {
+    include(from);
+    include(to);
+    drawing_.dimensions.push_back({to_point(from), to_point(to), {}});
+    return drawing_.dimensions.back();
+}
+
+void Drafter::measure(Spot from, Spot to, Spot out, double foot, double line, double head) {
+    const auto off = [&](Spot spot, double count) {
+        return Spot{spot.x + out.x * points(count), spot.y + out.y * points(count)};
+    };
+    Dimension& made = dimension(off(from, line), off(to, line));
+    for (const Spot end : {from, to}) {
+        include(off(end, foot));
+        include(off(end, head));
+        made.ticks.push_back({to_point(off(end, foot)), to_point(off(end, head))});
+    }
 }
 
 void Drafter::circle(Spot centre, double radius, Fill fill, int operation) {

@@ -14,6 +14,7 @@ namespace treadle::sheet {
 struct Spot { ///< millimetres
     double x = 0.0;
     double y = 0.0;
+    double bulge = 0.0; ///< of the way to the next spot: Path::bulges
 };
 struct Box { ///< millimetres
     Spot low;
@@ -42,6 +43,10 @@ public:
     [[nodiscard]] double text_width(const std::string& text, double size = 9.0) const;
 
     Path& path(const std::vector<Spot>& spots, Pen pen, int operation = plan::k_none);
+    /// The line of a measure and a stroke at either end of it, from `foot` points to `head` points
+    /// on the side that `out` points to.
+    void measure(Spot from, Spot to, Spot out, double foot, double line, double head);
+    Dimension& dimension(Spot from, Spot to);
     Path& shape(const std::vector<Spot>& spots, Fill fill, Pen pen, int operation = plan::k_none);
     void circle(Spot centre, double radius, Fill fill, int operation = plan::k_none);
     /// Text that holds its place against later text.

@@ -21,8 +21,11 @@ struct Point {
 enum class Pen { outline, hidden, dimension, bend_line, datum, highlight };
 enum class Fill { none, steel, paper };
 
-struct Path { ///< straight edges; arcs are split finely enough by the maker
+struct Path {
     std::vector<Point> points;
+    /// How the way from each point to the next bends: the tangent of a quarter of its angle,
+    /// anticlockwise above zero, 0 straight, 1 half a circle. Empty: all ways are straight.
+    std::vector<double> bulges;
     bool closed = false;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
@@ -36,6 +39,18 @@ struct Circle {
     Fill fill = Fill::paper;
     int operation = plan::k_none;
 };
+/// A stroke across a dimension's line, or from it to a figure that found no room beside it.
+struct Tick {
+    Point from;
+    Point to;
+    int operation = plan::k_none;
+};
+/// A line along which lengths are measured. Its figures are labels, which find their own room.
+struct Dimension {
+    Point from;
+    Point to;
+    std::vector<Tick> ticks;
+};
 enum class Anchor { start, middle, end };
 struct Label {
     Point at; ///< middle of the text's height; along it as the anchor says
@@ -45,12 +60,20 @@ struct Label {
     bool bold = false;
     int operation = plan::k_none;
 };
+/// Where a face lies in a flat view: its datum corner and its width.
+struct FacePlace {
+    section::Face face = section::Face::flat;
+    Point datum;
+    Length width;
+};
 /// Labels never overlap in a picture at least as large as the box the maker laid it out for.
 struct Drawing {
     std::vector<Path> paths;
     std::vector<Circle> circles;
+    std::vector<Dimension> dimensions;
     std::vector<Label> labels;
-    Point low; ///< bounds including labels' room
+    std::vector<FacePlace> faces; ///< of a flat view
+    Point low;                    ///< bounds including labels' room
     Point high;
     std::string description; ///< one sentence for a screen reader
 };
@@ -71,6 +94,10 @@ inline constexpr PictureBox k_finished_box{k_finished_width_mm, k_finished_heigh
 /// The flat blank with holes, notches, bend lines and running dimensions from the datum corner.
 [[nodiscard]] Drawing
 draw_flat(const plan::PartPlan& plan, PrintStyle style, PictureBox box = k_flat_box);
+/// One operation of a flat view by itself, in the same coordinates as `on`: what a moved operation
+/// would look like there.
+[[nodiscard]] Drawing
+draw_alone(const plan::PartPlan& plan, int operation, const std::vector<FacePlace>& on);
 /// The finished shape: a bent part's profile with outside legs and angles, an angle's or channel's
 /// section beside its view; straight flats and plates: the same outline without bend lines.
 [[nodiscard]] Drawing
@@ -80,6 +107,9 @@ draw_finished(const plan::PartPlan& plan, PrintStyle style, PictureBox box = k_f
 
 /// Side view after this step of the plan's order of bends, the rest still flat; outline only.
 [[nodiscard]] Drawing draw_bend_stage(const plan::PartPlan& plan, std::size_t step);
+
+/// For a renderer without arcs: chords in their place, no farther from them than `within`.
+[[nodiscard]] std::vector<Point> straightened(const Path& path, Length within);
 
 /// Inline SVG that fits the box, presentation attributes only (no style), text escaped.
 [[nodiscard]] std::string to_svg(const Drawing& drawing, double width_mm, double height_mm);

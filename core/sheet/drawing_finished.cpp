@@ -1,11 +1,14 @@
 // The part as it comes off the machine: side view of a bent flat, or section beside its length.
 
 #include "plan/words.h"
+#include "sheet/arc.h"
+#include "sheet/drawing_near.h"
 #include "sheet/figures.h"
 #include "sheet/outline.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace treadle::sheet {
 
@@ -17,15 +20,6 @@ constexpr double k_points_per_mm = 72.0 / 25.4;
 constexpr double k_margin_points = 30.0; ///< room for dimensions on each side
 /// A length view longer than this many times the section is shown broken.
 constexpr double k_most_length_in_sections = 2.2;
-
-Box bounds_of(const std::vector<Spot>& spots) {
-    Box box{spots.front(), spots.front()};
-    for (const Spot spot : spots) {
-        box.low = {std::min(box.low.x, spot.x), std::min(box.low.y, spot.y)};
-        box.high = {std::max(box.high.x, spot.x), std::max(box.high.y, spot.y)};
-    }
-    return box;
-}
 
 constexpr double k_least_points = 24.0; ///< of metal, however small the box
 
@@ -40,8 +34,9 @@ double unit_for(double width, double height, PictureBox room) {
 Spot along(Spot from, Spot way, double by) { return {from.x + way.x * by, from.y + way.y * by}; }
 
 /// Keeps labels off a line: small boxes on the way along it, back to its beginning.
-void keep_line_free(Drafter& draft, const std::vector<Spot>& outline) {
+void keep_line_free(Drafter& draft, const std::vector<Spot>& line) {
     const double half = draft.points(1.5);
+    const std::vector<Spot> outline = straightened(line, true, half);
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const Spot a = outline[i];
         const Spot b = outline[(i + 1) % outline.size()];
@@ -70,9 +65,7 @@ void dimension_leg(
     const auto off = [&](Spot from, double points) {
         return along(from, out, draft.points(points));
     };
-    draft.path({off(a, 8), off(b, 8)}, Pen::dimension);
-    draft.path({off(a, 2), off(a, 11)}, Pen::dimension);
-    draft.path({off(b, 2), off(b, 11)}, Pen::dimension);
+    draft.measure(a, b, out, 2, 8, 11);
     keep_line_free(draft, {off(a, 8), off(b, 8)});
     keep_line_free(draft, {off(a, 2), off(a, 11)});
     keep_line_free(draft, {off(b, 2), off(b, 11)});
@@ -99,12 +92,12 @@ void dimension_bend(Drafter& draft,
     draft.label_where_free(spots, quantity::print(wanted.angle, style), bend.operation);
 }
 
-Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
+Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style, PictureBox room, double near) {
     const auto profile = bent_profile(plan);
     if (!profile)
         return no_drawing(plan);
-    const Box box = bounds_of(profile->outline);
-    Drafter draft(unit_for(box.high.x - box.low.x, box.high.y - box.low.y, room));
+    const Box box = bounds_of(profile->outline, true);
+    Drafter draft(std::min(near, unit_for(box.high.x - box.low.x, box.high.y - box.low.y, room)));
     const double thickness = to_millimetres(plan.part->section.thickness);
     draft.shape(profile->outline, Fill::steel, Pen::outline);
     keep_line_free(draft, profile->outline);
@@ -123,16 +116,12 @@ Drawing draw_bent(const plan::PartPlan& plan, PrintStyle style, PictureBox room)
 /// A dimension under (or left of) a shape, from zero to `size`.
 void dimension_below(Drafter& draft, double from, double to, double y, const std::string& text) {
     const auto below = [&](double points) { return y - draft.points(points); };
-    draft.path({{from, below(8)}, {to, below(8)}}, Pen::dimension);
-    draft.path({{from, below(3)}, {from, below(11)}}, Pen::dimension);
-    draft.path({{to, below(3)}, {to, below(11)}}, Pen::dimension);
+    draft.measure({from, y}, {to, y}, {0.0, -1.0}, 3, 8, 11);
     draft.label({(from + to) / 2.0, below(18)}, text, Anchor::middle);
 }
 void dimension_left(Drafter& draft, double from, double to, double x, const std::string& text) {
     const auto left = [&](double points) { return x - draft.points(points); };
-    draft.path({{left(8), from}, {left(8), to}}, Pen::dimension);
-    draft.path({{left(3), from}, {left(11), from}}, Pen::dimension);
-    draft.path({{left(3), to}, {left(11), to}}, Pen::dimension);
+    draft.measure({x, from}, {x, to}, {-1.0, 0.0}, 3, 8, 11);
     draft.label({left(13), (from + to) / 2.0}, text, Anchor::end);
 }
 
@@ -176,7 +165,7 @@ LengthView length_view(const plan::PartPlan& plan, double most) {
     right.push_back({half + 2.0 * jag, 0.0});
     for (const Spot spot : start.outline)
         if (spot.x >= length - half)
-            right.push_back({spot.x - moved, spot.y});
+            right.push_back({spot.x - moved, spot.y, spot.bulge});
     right.push_back({half + 2.0 * jag, h});
     right.push_back({half + jag, h * 0.6});
     right.push_back({half + 3.0 * jag, h * 0.4});
@@ -184,10 +173,10 @@ LengthView length_view(const plan::PartPlan& plan, double most) {
     return view;
 }
 
-Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
+Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox room, double near) {
     const Section& section = plan.part->section;
     const auto outlines = section_outlines(section);
-    const Box box = bounds_of(outlines.front());
+    const Box box = bounds_of(outlines.front(), true);
     const double tall = std::max(box.high.y, face_width_mm(plan, faces_shown(*plan.part).front()));
     if (!(tall > 0.0) || !(blank_length_mm(plan) > 0.0))
         return no_drawing(plan);
@@ -199,7 +188,8 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox ro
         k_least_points, room.width_mm * k_points_per_mm - k_margin_points - gap_points - 8.0);
     const double high =
         std::max(k_least_points, room.height_mm * k_points_per_mm - 2.0 * k_margin_points);
-    Drafter draft(std::max((box.high.x + view.width) / wide, tall / high));
+    const double whole = std::max((box.high.x + view.width) / wide, tall / high);
+    Drafter draft(std::min(near, whole));
     draft.shape(outlines.front(), Fill::steel, Pen::outline);
     for (std::size_t i = 1; i < outlines.size(); ++i)
         draft.shape(outlines[i], Fill::paper, Pen::outline);
@@ -213,7 +203,7 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox ro
         draft.label({box.high.x / 2.0, box.high.y + draft.points(9)},
                     text(to_millimetres(section.thickness)) + " thick",
                     Anchor::middle);
-    const double x = box.high.x + draft.points(gap_points);
+    const double x = box.high.x + whole * gap_points;
     for (std::vector<Spot> piece : view.pieces) {
         for (Spot& spot : piece)
             spot.x += x;
@@ -225,12 +215,12 @@ Drawing draw_section(const plan::PartPlan& plan, PrintStyle style, PictureBox ro
                         plan::part_title(*plan.part, style) + ".");
 }
 
-Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
+Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style, PictureBox room, double near) {
     const double length = blank_length_mm(plan);
     const double width = face_width_mm(plan, section::Face::flat);
     if (!(length > 0.0) || !(width > 0.0))
         return no_drawing(plan);
-    Drafter draft(unit_for(length, width, room));
+    Drafter draft(std::min(near, unit_for(length, width, room)));
     draft.shape(face_outline(plan, section::Face::flat, length).outline, Fill::steel, Pen::outline);
     draw_holes(draft, plan, section::Face::flat, 0.0);
     dimension_below(draft, 0.0, length, 0.0, setting_text(millimetres(length), style));
@@ -241,12 +231,19 @@ Drawing draw_plain(const plan::PartPlan& plan, PrintStyle style, PictureBox room
 } // namespace
 
 Drawing draw_finished(const plan::PartPlan& plan, PrintStyle style, PictureBox room) {
+    return draw_finished_near(plan, style, room, std::numeric_limits<double>::infinity());
+}
+
+Drawing draw_finished_near(const plan::PartPlan& plan,
+                           PrintStyle style,
+                           PictureBox room,
+                           double mm_per_point) {
     if (is_bent(*plan.part))
-        return draw_bent(plan, style, room);
+        return draw_bent(plan, style, room, mm_per_point);
     const section::Shape shape = plan.part->section.shape;
     if (shape == section::Shape::flat || shape == section::Shape::plate)
-        return draw_plain(plan, style, room);
-    return draw_section(plan, style, room);
+        return draw_plain(plan, style, room, mm_per_point);
+    return draw_section(plan, style, room, mm_per_point);
 }
 
 Drawing draw_small(const plan::PartPlan& plan) {

@@ -1,11 +1,13 @@
 // The flat blank, face under face, each with running dimensions from its own datum corner.
 
 #include "plan/words.h"
+#include "sheet/drawing_near.h"
 #include "sheet/figures.h"
 #include "sheet/outline.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace treadle::sheet {
 
@@ -77,9 +79,12 @@ values_of(const Sheet& sheet, const Frame& frame, const FaceOutline& outline, bo
 void draw_figures_along(Sheet& sheet, const Frame& frame, std::vector<Figure> figures) {
     Drafter& draft = sheet.draft;
     const auto y = [&](double points) { return frame.low - draft.points(points); };
+    Dimension& line = draft.dimension({0.0, y(7)}, {sheet.length, y(7)});
+    const auto tick = [&](Spot from, Spot to, int operation) {
+        line.ticks.push_back({to_point(from), to_point(to), operation});
+    };
     for (const Figure& figure : figures)
-        draft.path({{figure.at, y(3)}, {figure.at, y(11)}}, Pen::dimension, figure.operation);
-    draft.path({{0.0, y(7)}, {sheet.length, y(7)}}, Pen::dimension);
+        tick({figure.at, y(3)}, {figure.at, y(11)}, figure.operation);
     for (Figure& figure : figures) {
         figure.text = figure_text(figure.at, sheet.style);
         figure.room = draft.text_width(figure.text) + draft.points(k_figure_gap_points);
@@ -88,7 +93,7 @@ void draw_figures_along(Sheet& sheet, const Frame& frame, std::vector<Figure> fi
     sheet.dropped += spread(figures, std::max(sheet.length, draft.points(sheet.wide)), lowest);
     for (const Figure& figure : figures) {
         if (std::abs(figure.placed - figure.at) > draft.points(0.5))
-            draft.path({{figure.at, y(11)}, {figure.placed, y(16)}}, Pen::dimension);
+            tick({figure.at, y(11)}, {figure.placed, y(16)}, plan::k_none);
         draft.label({figure.placed, y(22)}, figure.text, Anchor::middle, false, figure.operation);
     }
 }
@@ -97,11 +102,14 @@ void draw_figures_across(Sheet& sheet, const Frame& frame, std::vector<Figure> f
     Drafter& draft = sheet.draft;
     const double dim = -draft.points(7);
     const double low = frame.low;
+    Dimension& line = draft.dimension({dim, low}, {dim, low + frame.width});
+    const auto tick = [&](double from_points, double from, double to_points, double to, int of) {
+        line.ticks.push_back({to_point({-draft.points(from_points), low + from}),
+                              to_point({-draft.points(to_points), low + to}),
+                              of});
+    };
     for (const Figure& figure : figures)
-        draft.path({{-draft.points(3), low + figure.at}, {-draft.points(11), low + figure.at}},
-                   Pen::dimension,
-                   figure.operation);
-    draft.path({{dim, low}, {dim, low + frame.width}}, Pen::dimension);
+        tick(3, figure.at, 11, figure.at, figure.operation);
     for (Figure& figure : figures) {
         figure.text = across_text(figure.at, frame, sheet.style);
         figure.room = draft.points(11.5);
@@ -110,9 +118,7 @@ void draw_figures_across(Sheet& sheet, const Frame& frame, std::vector<Figure> f
     sheet.dropped += spread(figures, most, -draft.points(k_row_below_points));
     for (const Figure& figure : figures) {
         if (std::abs(figure.placed - figure.at) > draft.points(0.5))
-            draft.path(
-                {{-draft.points(11), low + figure.at}, {-draft.points(16), low + figure.placed}},
-                Pen::dimension);
+            tick(11, figure.at, 16, figure.placed, plan::k_none);
         draft.label({-draft.points(18), low + figure.placed},
                     figure.text,
                     Anchor::end,
@@ -258,6 +264,11 @@ Shares shares_of(const plan::PartPlan& plan,
 } // namespace
 
 Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style, PictureBox box) {
+    return draw_flat_near(plan, style, box, std::numeric_limits<double>::infinity());
+}
+
+Drawing
+draw_flat_near(const plan::PartPlan& plan, PrintStyle style, PictureBox box, double mm_per_point) {
     const double length = blank_length_mm(plan);
     std::vector<Frame> frames;
     for (const section::Face face : faces_shown(*plan.part))
@@ -273,27 +284,32 @@ Drawing draw_flat(const plan::PartPlan& plan, PrintStyle style, PictureBox box) 
         widths += frame.width;
     const Shares shares = shares_of(plan, frames, length, style, box);
     // Millimetres of the part for one point of the picture, so that all of it finds room.
-    const double unit =
+    const double whole =
         std::max(length / (shares.wide - 2.0 * k_right_points), widths / shares.high);
-    Sheet sheet{plan, style, length, Drafter(unit), shares.wide};
+    Sheet sheet{plan, style, length, Drafter(std::min(whole, mm_per_point)), shares.wide};
     const bool named = frames.size() > 1 || frames.front().face != section::Face::flat;
     double low = 0.0;
     for (std::size_t i = 0; i < frames.size(); ++i) {
         if (i > 0)
             low -= frames[i].width +
-                   unit * (k_row_below_points + k_row_above_points + k_name_row_points);
+                   whole * (k_row_below_points + k_row_above_points + k_name_row_points);
         frames[i].low = low;
         draw_face(sheet, frames[i], named);
     }
+    std::vector<FacePlace> places;
+    for (const Frame& frame : frames)
+        places.push_back({frame.face, to_point({0.0, frame.low}), millimetres(frame.width)});
     number_ends(sheet, frames.front());
     if (sheet.dropped > 0) {
-        const double below = low - unit * (k_row_below_points + 8.0);
+        const double below = low - sheet.draft.points(k_row_below_points + 8.0);
         sheet.draft.label(
             {0.0, below}, "Figures without room here are in the running list.", Anchor::start);
     }
-    return sheet.draft.finish("Flat view of " + plan.part->mark + ", " +
-                              plan::part_title(*plan.part, style) +
-                              ", with running dimensions from the datum corner.");
+    Drawing drawing = sheet.draft.finish("Flat view of " + plan.part->mark + ", " +
+                                         plan::part_title(*plan.part, style) +
+                                         ", with running dimensions from the datum corner.");
+    drawing.faces = std::move(places);
+    return drawing;
 }
 
 } // namespace treadle::sheet

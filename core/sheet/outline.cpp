@@ -185,8 +185,15 @@ void append(FaceOutline& made, std::vector<Bite>& bites) {
     }
 }
 
-/// An end that a saddle shapes, from one corner to the other.
+/// An end that a saddle shapes, from one corner, which is there already, to the other.
 void append_scoop(FaceOutline& made, const Ends& ends, bool finish) {
+    const double run = finish ? ends.finish_run : ends.start_run;
+    const double half = ends.width / 2.0;
+    if ((finish ? ends.finish_tan : ends.start_tan) == 0.0 && run >= half) {
+        // Square to the pipe, and no narrower than it: one arc, with the metal to its left.
+        made.outline.back().bulge = -ends.scoop(run, half) / half;
+        return;
+    }
     constexpr int k_steps = 24;
     for (int i = 1; i < k_steps; ++i) {
         const double share = static_cast<double>(i) / k_steps;
@@ -282,19 +289,13 @@ std::vector<Spot> hole_corners(const geometry::HoleOutline& hole, bool turned) {
         return spots;
     }
     case geometry::HoleShape::obround: {
+        // Half a circle at either end.
         const double radius = std::min(a, c);
-        std::vector<Spot> spots;
-        for (int i = 0; i <= 24; ++i) { // two half circles, split where the straight sides are
-            const double angle = (i * 15.0 - 90.0) * std::numbers::pi / 180.0;
-            const double push = i <= 12 ? 1.0 : -1.0;
-            const double x = push * (std::max(a, c) - radius) + radius * std::cos(angle);
-            const double y = radius * std::sin(angle);
-            spots.push_back(turned ? Spot{-y, x} : Spot{x, y});
-            if (i == 12) {
-                const double back = -(std::max(a, c) - radius) + radius * std::cos(angle);
-                spots.push_back(turned ? Spot{-y, back} : Spot{back, y});
-            }
-        }
+        const double x = std::max(a, c) - radius;
+        std::vector<Spot> spots{{x, -radius, 1.0}, {x, radius}, {-x, radius, 1.0}, {-x, -radius}};
+        if (turned)
+            for (Spot& spot : spots)
+                spot = {-spot.y, spot.x, spot.bulge};
         return spots;
     }
     default:
@@ -302,16 +303,18 @@ std::vector<Spot> hole_corners(const geometry::HoleOutline& hole, bool turned) {
     }
 }
 
-void draw_holes(Drafter& draft, const plan::PartPlan& plan, section::Face face, double low) {
+void draw_holes(
+    Drafter& draft, const plan::PartPlan& plan, section::Face face, double low, int only) {
     for (const plan::Mark& mark : plan.marks) {
-        if (mark.kind != plan::Mark::Kind::hole || mark.face != face)
+        if (mark.kind != plan::Mark::Kind::hole || mark.face != face ||
+            (only != plan::k_none && mark.operation != only))
             continue;
         const auto index = static_cast<std::size_t>(mark.operation);
         const auto& punch = std::get<job::Punch>(plan.part->operations[index]);
         const Spot centre{to_millimetres(mark.x), low + to_millimetres(mark.y)};
         std::vector<Spot> corners = hole_corners(punch.hole, punch.turned);
         for (Spot& spot : corners)
-            spot = {spot.x + centre.x, spot.y + centre.y};
+            spot = {spot.x + centre.x, spot.y + centre.y, spot.bulge};
         const auto half = geometry::half_extent(punch.hole, punch.turned);
         const double a = to_millimetres(half.along);
         const double c = to_millimetres(half.across);

@@ -40,7 +40,11 @@ ends_at(const plan::PartPlan& plan, section::Face face, double length_mm, double
 /// A shaped hole's corners about its centre; empty for a round one.
 [[nodiscard]] std::vector<Spot> hole_corners(const geometry::HoleOutline& hole, bool turned);
 /// A face's holes as they are, its datum edge at height `low`. Numbers keep clear of them.
-void draw_holes(Drafter& draft, const plan::PartPlan& plan, section::Face face, double low);
+void draw_holes(Drafter& draft,
+                const plan::PartPlan& plan,
+                section::Face face,
+                double low,
+                int only = plan::k_none);
 [[nodiscard]] bool is_bent(const job::Part& part);
 
 /// One straight leg of a bent profile: its lower face from tangent to tangent.

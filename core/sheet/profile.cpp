@@ -1,5 +1,6 @@
 // Side view of a bent flat, and the outlines of sections.
 
+#include "sheet/arc.h"
 #include "sheet/outline.h"
 
 #include <algorithm>
@@ -12,7 +13,7 @@ namespace {
 
 using quantity::to_millimetres;
 
-constexpr int k_arc_steps = 12;
+constexpr double k_square_turn = std::numbers::sqrt2 - 1.0; ///< bulge of a quarter of a circle
 
 struct Walker { ///< along the lower face; the metal lies to the left
     Spot at;
@@ -33,16 +34,23 @@ struct Walker { ///< along the lower face; the metal lies to the left
         at.y += std::sin(heading) * length;
         note();
     }
-    void turn(double radius, double angle, bool up) {
+    /// Gives the place on the inside, half way round.
+    Spot turn(double radius, double angle, bool up) {
         const double reach =
             up ? thickness + radius : -radius; // lower face to the centre, leftward
         const Spot centre = left(reach);
-        const double step = (up ? angle : -angle) / k_arc_steps;
-        for (int i = 0; i < k_arc_steps; ++i) {
-            heading += step;
+        const double sweep = up ? angle : -angle;
+        bend(lower.back(), sweep);
+        bend(upper.back(), sweep);
+        const auto go = [&](double by) {
+            heading += by;
             at = {centre.x + std::sin(heading) * reach, centre.y - std::cos(heading) * reach};
-            note();
-        }
+        };
+        go(sweep / 2.0);
+        const Spot inside = up ? left(thickness) : at;
+        go(sweep / 2.0);
+        note();
+        return inside;
     }
 };
 
@@ -78,16 +86,39 @@ std::optional<std::vector<BendInPlan>> bends_of(const plan::PartPlan& plan) {
 }
 
 std::vector<Spot> ring(double radius, Spot centre) {
-    std::vector<Spot> spots;
-    for (int i = 0; i < 48; ++i) {
-        const double angle = i * std::numbers::pi / 24.0;
-        spots.push_back({centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)});
-    }
-    return spots;
+    return {{centre.x + radius, centre.y, 1.0}, {centre.x - radius, centre.y, 1.0}};
 }
 
-std::vector<Spot> box(double x0, double y0, double x1, double y1) {
-    return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+/// Corners rounded by `r`, sharp without it.
+std::vector<Spot> box(double x0, double y0, double x1, double y1, double r = 0.0) {
+    if (!(r > 0.0))
+        return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+    const double turn = k_square_turn;
+    return {{x0 + r, y0},
+            {x1 - r, y0, turn},
+            {x1, y0 + r},
+            {x1, y1 - r, turn},
+            {x1 - r, y1},
+            {x0 + r, y1, turn},
+            {x0, y1 - r},
+            {x0, y0 + r, turn}};
+}
+
+/// An angle with its fillet in the corner and round toes of half of it, sharp without one.
+std::vector<Spot> angle_of(double w, double h, double t, double r) {
+    const double toe = std::min(r / 2.0, t);
+    if (!(r > 0.0) || t + r > std::min(w, h) - toe)
+        return {{0, 0}, {w, 0}, {w, t}, {t, t}, {t, h}, {0, h}};
+    const double turn = k_square_turn;
+    return {{0, 0},
+            {w, 0},
+            {w, t - toe, turn},
+            {w - toe, t},
+            {t + r, t, -turn},
+            {t, t + r},
+            {t, h - toe, turn},
+            {t - toe, h},
+            {0, h}};
 }
 
 std::optional<Profile> profile_of(const plan::PartPlan& plan,
@@ -120,15 +151,16 @@ std::optional<Profile> profile_of(const plan::PartPlan& plan,
             continue;
         }
         const double halfway = walker.heading + (after->up ? 1.0 : -1.0) * after->angle / 2.0;
-        walker.turn(after->radius, after->angle, after->up);
+        const Spot inside = walker.turn(after->radius, after->angle, after->up);
         const double turn = after->up ? 1.0 : -1.0;
-        const std::size_t middle = walker.lower.size() - 1 - k_arc_steps / 2;
-        made.bends.push_back({after->up ? walker.upper[middle] : walker.lower[middle],
-                              {-std::sin(halfway) * turn, std::cos(halfway) * turn},
-                              after->operation});
+        made.bends.push_back(
+            {inside, {-std::sin(halfway) * turn, std::cos(halfway) * turn}, after->operation});
     }
     made.outline = walker.lower;
-    made.outline.insert(made.outline.end(), walker.upper.rbegin(), walker.upper.rend());
+    // Back along the upper face: each way begins where it ended and bends the other way.
+    for (std::size_t i = walker.upper.size(); i-- > 0;)
+        made.outline.push_back(
+            {walker.upper[i].x, walker.upper[i].y, i > 0 ? -walker.upper[i - 1].bulge : 0.0});
     return made;
 }
 
@@ -153,7 +185,7 @@ std::vector<std::vector<Spot>> section_outlines(const Section& section) {
     const double f = to_millimetres(section.flange_thickness);
     switch (section.shape) {
     case section::Shape::angle:
-        return {{{0, 0}, {w, 0}, {w, t}, {t, t}, {t, h}, {0, h}}};
+        return {angle_of(w, h, t, to_millimetres(section.root_radius))};
     case section::Shape::channel:
         return {{{0, 0}, {w, 0}, {w, f}, {t, f}, {t, h - f}, {w, h - f}, {w, h}, {0, h}}};
     case section::Shape::round:
@@ -164,7 +196,8 @@ std::vector<std::vector<Spot>> section_outlines(const Section& section) {
         return {ring(w / 2.0, {w / 2.0, w / 2.0}), ring(w / 2.0 - t, {w / 2.0, w / 2.0})};
     case section::Shape::square_tube: {
         const double tall = h > 0.0 ? h : w;
-        return {box(0, 0, w, tall), box(t, t, w - t, tall - t)};
+        const double r = std::min(to_millimetres(section.root_radius), std::min(w, tall) / 2.0);
+        return {box(0, 0, w, tall, r), box(t, t, w - t, tall - t, r - t)};
     }
     default:
         return {box(0, 0, w, t)};

@@ -1,9 +1,11 @@
 // A drawing as inline SVG: presentation attributes only, black on white.
 
 #include "base/text.h"
+#include "sheet/arc.h"
 #include "sheet/drawing.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace treadle::sheet {
 
@@ -69,6 +71,8 @@ public:
             write_path(path);
         for (const Circle& circle : drawing_.circles)
             write_circle(circle);
+        for (const Dimension& dimension : drawing_.dimensions)
+            write_dimension(dimension);
         for (const Label& label : drawing_.labels)
             write_label(label);
         out_ += "</svg>";
@@ -96,12 +100,45 @@ private:
         }
     }
 
+    [[nodiscard]] std::string place(Point point) const {
+        return x(point.x) + ' ' + number(y_points(point.y));
+    }
+
+    void write_way(const Path& path, std::size_t from, std::size_t to) {
+        const double bulge = path.bulges.empty() ? 0.0 : path.bulges[from];
+        if (bulge == 0.0) {
+            out_ += 'L' + place(path.points[to]);
+            return;
+        }
+        const auto spot = [&](std::size_t i) {
+            return Spot{to_millimetres(path.points[i].x), to_millimetres(path.points[i].y), bulge};
+        };
+        const std::string radius = number(arc_between(spot(from), spot(to)).radius * scale_);
+        // Anticlockwise with y up is anticlockwise on the paper: no positive sweep there.
+        out_ += 'A' + radius + ' ' + radius + " 0 " + (std::abs(bulge) > 1.0 ? '1' : '0') + ' ' +
+                (bulge > 0.0 ? '0' : '1') + ' ' + place(path.points[to]);
+    }
+
+    /// The line and its strokes as one path.
+    void write_dimension(const Dimension& dimension) {
+        out_ += "<path d=\"M" + place(dimension.from) + 'L' + place(dimension.to);
+        for (const Tick& tick : dimension.ticks)
+            out_ += 'M' + place(tick.from) + 'L' + place(tick.to);
+        out_ += "\" fill=\"none\"";
+        write_pen(Pen::dimension);
+        out_ += "/>";
+    }
+
     void write_path(const Path& path) {
         out_ += "<path d=\"";
         for (std::size_t i = 0; i < path.points.size(); ++i) {
-            out_ += i == 0 ? 'M' : 'L';
-            out_ += x(path.points[i].x) + ' ' + number(y_points(path.points[i].y));
+            if (i == 0)
+                out_ += 'M' + place(path.points[0]);
+            else
+                write_way(path, i - 1, i);
         }
+        if (path.closed && !path.bulges.empty() && path.bulges.back() != 0.0)
+            write_way(path, path.points.size() - 1, 0);
         if (path.closed)
             out_ += 'Z';
         out_ += "\" fill=\"";

@@ -1,3 +1,5 @@
+// Where an operation can be put: placing.cpp, placing_lines.cpp and placing_tracks.cpp.
+
 #include "edit/placing.h"
 #include "sheet/sample.h"
 

@@ -1,7 +1,8 @@
-// The pictures: drawing_flat.cpp, drawing_finished.cpp, profile.cpp and svg.cpp.
+// The pictures: drawing_flat.cpp, drawing_finished.cpp, drawing_alone.cpp, profile.cpp and svg.cpp.
 
 #include "base/text.h"
 #include "sheet/drawing.h"
+#include "sheet/drawing_near.h"
 #include "sheet/sample.h"
 
 #include <algorithm>
@@ -28,6 +29,12 @@ void check_bounds(const sheet::Drawing& drawing) {
     for (const sheet::Circle& circle : drawing.circles) {
         CHECK(inside(drawing, {circle.centre.x - circle.radius, circle.centre.y - circle.radius}));
         CHECK(inside(drawing, {circle.centre.x + circle.radius, circle.centre.y + circle.radius}));
+    }
+    for (const sheet::Dimension& dimension : drawing.dimensions) {
+        CHECK(inside(drawing, dimension.from));
+        CHECK(inside(drawing, dimension.to));
+        for (const sheet::Tick& tick : dimension.ticks)
+            CHECK(inside(drawing, tick.from));
     }
     for (const sheet::Label& label : drawing.labels)
         CHECK(inside(drawing, label.at));
@@ -156,10 +163,9 @@ TEST_CASE("holes keep their shape, and turn") {
         if (path.operation != 2 || !path.closed)
             continue;
         found = true;
-        const auto [low, high] =
-            std::minmax_element(path.points.begin(),
-                                path.points.end(),
-                                [](sheet::Point a, sheet::Point b) { return a.y < b.y; });
+        const auto points = sheet::straightened(path, millimetres(1e-6));
+        const auto [low, high] = std::minmax_element(
+            points.begin(), points.end(), [](sheet::Point a, sheet::Point b) { return a.y < b.y; });
         CHECK(to_millimetres(high->y - low->y) == doctest::Approx(0.875 * 25.4));
     }
     CHECK(found);
@@ -186,7 +192,7 @@ TEST_CASE("a saddle is scooped by the run's circle") {
     const sheet::Drawing drawing = sheet::draw_flat(*sample.plan.parts[3], sample.job.style);
     const double scoop = 0.95 - std::sqrt(0.95 * 0.95 - 0.83 * 0.83);
     bool found = false;
-    for (const sheet::Point point : drawing.paths.front().points)
+    for (const sheet::Point point : sheet::straightened(drawing.paths.front(), millimetres(1e-6)))
         found = found || (std::abs(quantity::to_inches(point.x) - (20.0 - scoop)) < 1e-6 &&
                           std::abs(quantity::to_inches(point.y) - 0.83) < 1e-6);
     CHECK(found);
@@ -245,5 +251,42 @@ TEST_CASE("SVG is well formed, fits its box and keeps lines and text readable") 
             REQUIRE(width.has_value());
             CHECK(*width * 25.4 / 72.0 >= 0.25);
         }
+    }
+}
+
+TEST_CASE("an operation by itself lies where the flat view has it") {
+    const Sample sample;
+    const plan::PartPlan& plan = *sample.plan.parts[2]; // holes in both legs of an angle
+    const sheet::Drawing flat = sheet::draw_flat(plan, sample.job.style);
+    REQUIRE(flat.faces.size() == 2);
+    for (const int operation : {1, 2}) {
+        const sheet::Drawing alone = sheet::draw_alone(plan, operation, flat.faces);
+        std::size_t found = 0;
+        for (const sheet::Circle& circle : alone.circles)
+            found += static_cast<std::size_t>(
+                std::count_if(flat.circles.begin(), flat.circles.end(), [&](const auto& there) {
+                    return there.operation == operation && there.centre.x == circle.centre.x &&
+                           there.centre.y == circle.centre.y;
+                }));
+        CHECK(alone.circles.size() == (operation == 1 ? 2 : 1));
+        CHECK(found == alone.circles.size());
+    }
+}
+
+TEST_CASE("looked at closely, metal stays where it is and text takes less of it") {
+    const Sample sample;
+    for (const auto& plan : sample.plan.parts) {
+        const sheet::Drawing whole = sheet::draw_flat(*plan, sample.job.style);
+        const sheet::Drawing close =
+            sheet::draw_flat_near(*plan, sample.job.style, sheet::k_flat_box, 0.05);
+        REQUIRE(whole.faces.size() == close.faces.size());
+        for (std::size_t i = 0; i < whole.faces.size(); ++i)
+            CHECK(whole.faces[i].datum.y == close.faces[i].datum.y);
+        CHECK(close.labels.size() >= whole.labels.size());
+        CHECK(close.low.x > whole.low.x);
+        CHECK(close.high.y < whole.high.y);
+        check_bounds(close);
+        check_bounds(
+            sheet::draw_finished_near(*plan, sample.job.style, sheet::k_finished_box, 0.05));
     }
 }

@@ -71,7 +71,7 @@ void draw_hole(Piece& piece, const job::Punch& punch) {
     bar_across(piece, at.y);
     std::vector<Spot> corners = hole_corners(punch.hole, punch.turned);
     for (Spot& corner : corners)
-        corner = {corner.x + at.x, corner.y + at.y};
+        corner = {corner.x + at.x, corner.y + at.y, corner.bulge};
     if (!corners.empty())
         piece.draft.shape(corners, Fill::paper, Pen::highlight, piece.step.operation);
 }

@@ -11,6 +11,7 @@ import './jobs.mjs';
 import './idle.mjs';
 import './finger.mjs';
 import './scenarios/bends.mjs';
+import './scenarios/drawing.mjs';
 import './scenarios/fields.mjs';
 import './scenarios/find.mjs';
 import './scenarios/first.mjs';

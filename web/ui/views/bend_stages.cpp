@@ -3,6 +3,7 @@
 #include "plan/words.h"
 #include "sheet/bend_words.h"
 
+#include "ui/views/drawing_keys.h"
 #include "ui/views/paint.h"
 #include "ui/views/shop_paths.h"
 #include "ui/widgets/controls.h"
@@ -118,8 +119,13 @@ float bend_stages(Desk& desk, const ui::Rect& rect, PartReading& part) {
     words.y += ui::paragraph(ui, words, stage.lies);
     if (!beside)
         picture = {rect.x, words.y + 4, rect.w, std::max(k_least_picture, rect.bottom() - words.y)};
-    paint_part(ui, "stage", picture, stage.picture, plan::k_none);
-    return std::max(words.y, picture.bottom());
+    ui::Surface& surface = ui.add_surface("surface", picture);
+    surface.show(part.plan->part->id);
+    paint_part(ui, "stage", picture, surface, stage.picture, plan::k_none);
+    ui::Rect row{picture.x, picture.bottom() + ui.size().gap, picture.w, ui.size().target};
+    zoom_keys(desk, row, surface, "side view");
+    zoom_by_keyboard(desk, surface, true);
+    return std::max(words.y, row.bottom());
 }
 
 } // namespace treadle::views

@@ -67,7 +67,7 @@ void leg_choice(Editing& editing, const job::Punch& punch) {
         editing.change<job::Punch>().leg = *chosen;
 }
 
-void punch_fields(Desk& desk, Editing& editing, const job::Punch& punch) {
+void punch_fields(Desk& desk, Editing& editing, const job::Punch& punch, const PlacingReading& on) {
     Form& form = editing.form;
     if (const auto hole = crib_choice(desk, form, editing.key("crib"), punch.hole))
         editing.change<job::Punch>().hole = *hole;
@@ -80,9 +80,9 @@ void punch_fields(Desk& desk, Editing& editing, const job::Punch& punch) {
     leg_choice(editing, punch);
     face_choice(
         editing, punch.face, [&](section::Face face) { editing.change<job::Punch>().face = face; });
-    if (const auto typed = form.length("Along", editing.key("at.x"), punch.at.x))
+    if (const auto typed = form.length("Along", editing.key("at.x"), punch.at.x, on.on_along))
         editing.change<job::Punch>().at.x = *typed;
-    if (const auto typed = form.length("Across", editing.key("at.y"), punch.at.y))
+    if (const auto typed = form.length("Across", editing.key("at.y"), punch.at.y, on.on_across))
         editing.change<job::Punch>().at.y = *typed;
     if (const auto typed = form.whole("Holes along", editing.key("at.columns"), punch.at.columns))
         editing.change<job::Punch>().at.columns = *typed;
@@ -109,7 +109,7 @@ void cut_fields(Editing& editing, const job::Cut& cut) {
         editing.change<job::Cut>().finish_mitre = *typed;
 }
 
-void notch_fields(Editing& editing, const job::Notch& notch) {
+void notch_fields(Editing& editing, const job::Notch& notch, const PlacingReading& on) {
     Form& form = editing.form;
     const bool vee = notch.shape == geometry::NotchShape::vee;
     if (const auto chosen = form.choice("Shape", editing.key("shape"), k_notch_shapes, vee ? 1 : 0))
@@ -121,7 +121,8 @@ void notch_fields(Editing& editing, const job::Notch& notch) {
     face_choice(
         editing, notch.face, [&](section::Face face) { editing.change<job::Notch>().face = face; });
     if (notch.edge < job::NotchEdge::start_near) { // corners have no place of their own
-        if (const auto typed = form.length("Centre, from the datum", editing.key("at"), notch.at))
+        if (const auto typed = form.length(
+                "Centre, from the datum", editing.key("at"), notch.at, on.on_along + on.on_across))
             editing.change<job::Notch>().at = *typed;
     }
     if (!vee) {
@@ -171,12 +172,15 @@ float operation_form(Desk& desk, const ui::Rect& rect, int part_index, int opera
     const auto index = static_cast<std::size_t>(operation);
     Editing editing{form, draft, part, index, "operations[" + std::to_string(operation) + "]."};
     const job::Operation& is = part.operations[index];
+    PlacingReading& on = desk.readings.placing;
+    on.look_at(
+        desk.session.plan().parts[static_cast<std::size_t>(part_index)], operation, desk.style());
     if (const auto* punch = std::get_if<job::Punch>(&is))
-        punch_fields(desk, editing, *punch);
+        punch_fields(desk, editing, *punch, on);
     else if (const auto* cut = std::get_if<job::Cut>(&is))
         cut_fields(editing, *cut);
     else if (const auto* notch = std::get_if<job::Notch>(&is))
-        notch_fields(editing, *notch);
+        notch_fields(editing, *notch, on);
     else if (const auto* bend = std::get_if<job::Bend>(&is))
         bend_fields(editing, *bend);
     else if (const auto* saddle = std::get_if<job::Saddle>(&is))

@@ -111,6 +111,7 @@ void one_row(Desk& desk, const ui::Rect& rect, const OperationReading& operation
     row_words(ui, words, operation, layout);
     if (touch.pressed) {
         desk.state.operation = chosen ? plan::k_none : index;
+        desk.state.trial.reset();
         if (chosen && desk.state.panel != Panel::part_form)
             desk.state.panel = Panel::checks;
         desk.state.adding = false;
@@ -215,6 +216,11 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
             below.cut_left(k_ring);
             rest.y = remedy_rows(desk, below, index, operation);
             ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
+        }
+        if (desk.state.operation_to_show == operation) {
+            // The row alone: as much of the drawing as can be stays in sight.
+            ui.bring_into_sight(row);
+            desk.state.operation_to_show = plan::k_none;
         }
     }
     return rest.y;

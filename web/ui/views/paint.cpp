@@ -28,6 +28,7 @@ void paint_shapes(ui::DrawingPainter& painter, const Picture& picture, int opera
     for (const Picture::Line& line : picture.lines) {
         if (line.fill != sheet::Fill::none)
             painter.fill(line.points,
+                         line.triangles,
                          line.fill == sheet::Fill::steel ? ui::Ink::steel : ui::Ink::paper);
         const bool heavy = operation != plan::k_none && line.operation == operation;
         painter.line(line.points, stroke_of(line.pen, heavy), line.closed);
@@ -56,13 +57,17 @@ ui::Align align_of(sheet::Anchor anchor) {
 
 } // namespace
 
-void paint_part(
-    ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation) {
+void paint_part(ui::Ui& ui,
+                std::string_view id,
+                const ui::Rect& rect,
+                ui::Surface& surface,
+                const Picture& picture,
+                int operation) {
     ui::Drawing drawing;
     drawing.bounds = picture.bounds;
     drawing.margin_px = 6;
     drawing.spoken = picture.description;
-    ui::drawing(ui, id, rect, drawing, [&](ui::DrawingPainter& painter) {
+    ui::drawing(ui, id, rect, surface, drawing, [&](ui::DrawingPainter& painter) {
         paint_shapes(painter, picture, operation);
         for (const Picture::Word& word : picture.words) {
             const bool chosen = operation != plan::k_none && word.operation == operation;
@@ -76,6 +81,35 @@ void paint_part(
     });
 }
 
+void paint_part(
+    ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation) {
+    ui::Surface whole;
+    paint_part(ui, id, rect, whole, picture, operation);
+}
+
+void paint_trial(ui::Ui& ui,
+                 const ui::Rect& rect,
+                 ui::Surface& surface,
+                 const ui::BoundsMm& bounds,
+                 const Picture& trial,
+                 const PlaceOnDrawing& place) {
+    ui::Drawing drawing;
+    drawing.bounds = bounds;
+    drawing.margin_px = 6;
+    ui::drawing(ui, "trial", rect, surface, drawing, [&](ui::DrawingPainter& painter) {
+        const ui::Stroke guide{ui::Ink::touch, 1.5F, true};
+        // Guides run over the whole drawing, so that they are seen beside a finger.
+        if (place.along)
+            painter.segment({place.at.x, bounds.low.y}, {place.at.x, bounds.high.y}, guide);
+        if (place.across)
+            painter.segment({bounds.low.x, place.at.y}, {bounds.high.x, place.at.y}, guide);
+        for (const Picture::Line& line : trial.lines)
+            painter.line(line.points, {ui::Ink::touch, 3, false}, line.closed);
+        for (const Picture::Round& round : trial.rounds)
+            painter.circle(round.centre, round.radius_mm, {ui::Ink::touch, 3, false});
+    });
+}
+
 void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture) {
     ui::Drawing drawing;
     drawing.bounds = picture.bounds;
@@ -83,7 +117,7 @@ void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture) {
     ui::drawing(ui, "small", rect, drawing, [&](ui::DrawingPainter& painter) {
         for (const Picture::Line& line : picture.lines) {
             if (line.fill == sheet::Fill::steel)
-                painter.fill(line.points, ui::Ink::steel);
+                painter.fill(line.points, line.triangles, ui::Ink::steel);
             painter.line(
                 line.points, {ui::Ink::cut, 1.6F, line.pen == sheet::Pen::hidden}, line.closed);
         }

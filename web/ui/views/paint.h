@@ -2,7 +2,7 @@
 
 #pragma once
 
-#include "ui/views/reading.h"
+#include "ui/views/picture.h"
 #include "ui/widgets/ui.h"
 
 #include <string_view>
@@ -10,8 +10,30 @@
 namespace treadle::views {
 
 /// `operation`: drawn heavy and numbered in ink, the rest numbered in outline.
+void paint_part(ui::Ui& ui,
+                std::string_view id,
+                const ui::Rect& rect,
+                ui::Surface& surface,
+                const Picture& picture,
+                int operation);
+
+/// The same where it is only looked at: all of it.
 void paint_part(
     ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation);
+
+/// Where an operation that is on its way would lie, and which ways it goes.
+struct PlaceOnDrawing {
+    ui::PointMm at;
+    bool along = false;
+    bool across = false;
+};
+/// Over a drawing of these bounds: the operation as it would be, and lines through its place.
+void paint_trial(ui::Ui& ui,
+                 const ui::Rect& rect,
+                 ui::Surface& surface,
+                 const ui::BoundsMm& bounds,
+                 const Picture& trial,
+                 const PlaceOnDrawing& place);
 
 /// Outline only, for a list; silent, because the row says what it is.
 void paint_small(ui::Ui& ui, const ui::Rect& rect, const Picture& picture);

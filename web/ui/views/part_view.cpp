@@ -4,7 +4,7 @@
 #include "ui/views/leg_rows.h"
 #include "ui/views/operation_form.h"
 #include "ui/views/operation_rows.h"
-#include "ui/views/paint.h"
+#include "ui/views/part_drawing.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 
@@ -102,14 +102,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
 float one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, Shape shape) {
     if (shape == Shape::bends)
         return bend_stages(desk, rect, part);
-    const bool finished = shape == Shape::finished;
-    const PictureRoom room{rect.w, rect.h, ui::line_height(desk.ui, ui::TextSize::small)};
-    paint_part(desk.ui,
-               finished ? "finished" : "flat",
-               rect,
-               picture_of(part, finished, desk.style(), room),
-               desk.state.operation);
-    return rect.bottom();
+    return part_drawing(desk, rect, part, shape == Shape::finished);
 }
 
 /// All shapes where there is room, one with a choice where there is not. Returns where it ended.

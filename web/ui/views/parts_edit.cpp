@@ -67,6 +67,8 @@ void choose_part(Desk& desk, const std::string& id) {
     State& state = desk.state;
     if (state.part != id) {
         state.operation = plan::k_none;
+        state.placing = false;
+        state.trial.reset();
         for (const auto& part : desk.readings.parts()) {
             if (part->plan->part->id == id)
                 state.operation = first_trouble(*part);

@@ -1,5 +1,6 @@
 #include "ui/views/reading.h"
 
+#include "edit/placing.h"
 #include "plan/batches.h"
 #include "plan/explain.h"
 #include "plan/job_time.h"
@@ -17,20 +18,6 @@
 namespace treadle::views {
 
 namespace {
-
-ui::Verdict mark_of(plan::Outcome outcome) {
-    switch (outcome) {
-    case plan::Outcome::fits:
-        return ui::Verdict::fits;
-    case plan::Outcome::fits_up_to:
-        return ui::Verdict::up_to;
-    case plan::Outcome::does_not_fit:
-        return ui::Verdict::does_not_fit;
-    case plan::Outcome::cannot_be_said:
-        break;
-    }
-    return ui::Verdict::not_known;
-}
 
 /// How long the demand is beside the offer. Pixels of the strip only, never a figure to read.
 double share_of(const AnyQuantity& demand, const AnyQuantity& offer) {
@@ -108,6 +95,9 @@ OperationReading read_operation(const plan::PartPlan& plan,
         reading.needs.push_back(plan::need_words(need, style));
     reading.spoken = "Operation " + std::to_string(index + 1) + ": " + reading.title + ", " +
                      reading.verdict + (reading.margin.empty() ? "" : ", " + reading.margin);
+    const std::string at = edit::at_words({plan, static_cast<int>(index), style});
+    reading.on_drawing = "Operation " + std::to_string(index + 1) +
+                         " on the drawing: " + reading.title + (at.empty() ? "" : " " + at);
     return reading;
 }
 
@@ -213,6 +203,20 @@ void name_source(std::string& line,
 }
 
 } // namespace
+
+ui::Verdict mark_of(plan::Outcome outcome) {
+    switch (outcome) {
+    case plan::Outcome::fits:
+        return ui::Verdict::fits;
+    case plan::Outcome::fits_up_to:
+        return ui::Verdict::up_to;
+    case plan::Outcome::does_not_fit:
+        return ui::Verdict::does_not_fit;
+    case plan::Outcome::cannot_be_said:
+        break;
+    }
+    return ui::Verdict::not_known;
+}
 
 int first_trouble(const PartReading& part) {
     for (std::size_t i = 0; i < part.operations.size(); ++i) {

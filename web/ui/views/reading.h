@@ -6,14 +6,14 @@
 #pragma once
 
 #include "edit/session.h"
-#include "sheet/drawing.h"
 
 #include "ui/views/find_index.h"
 #include "ui/views/limits_reading.h"
+#include "ui/views/picture.h"
+#include "ui/views/placing_reading.h"
 #include "ui/views/remedy_reading.h"
 #include "ui/views/stock_reading.h"
 #include "ui/views/work_reading.h"
-#include "ui/widgets/drawing.h"
 #include "ui/widgets/verdict.h"
 
 #include <functional>
@@ -27,58 +27,12 @@
 
 namespace treadle::views {
 
-/// A drawing with its points turned into what the painter takes.
-struct Picture {
-    struct Line {
-        std::vector<ui::PointMm> points;
-        bool closed = false;
-        sheet::Pen pen = sheet::Pen::outline;
-        sheet::Fill fill = sheet::Fill::none;
-        int operation = plan::k_none;
-    };
-    struct Round {
-        ui::PointMm centre;
-        double radius_mm = 0;
-        sheet::Pen pen = sheet::Pen::outline;
-        sheet::Fill fill = sheet::Fill::paper;
-        int operation = plan::k_none;
-    };
-    struct Word {
-        ui::PointMm at;
-        std::string text;
-        sheet::Anchor anchor = sheet::Anchor::middle;
-        bool bold = false;
-        int operation = plan::k_none;
-    };
-    struct Ring { ///< number of an operation
-        ui::PointMm at;
-        int operation = 0;
-    };
-    std::vector<Line> lines;
-    std::vector<Round> rounds;
-    std::vector<Word> words;
-    std::vector<Ring> rings;
-    ui::BoundsMm bounds;
-    std::string description;
-};
-[[nodiscard]] Picture to_picture(const sheet::Drawing& drawing);
-
 /// The height of an entry as it came out last: a long list leaves out what is far out of sight, and
 /// keeps its place.
 struct KeptHeight {
     float width = -1; ///< and the height of the type it was measured with
     float type = 0;
     float height = 0;
-};
-
-/// Room for a drawing in pixels, and the height of the type in it.
-struct PictureRoom {
-    float wide = 0;
-    float high = 0;
-    float type = 16;
-    friend bool operator==(const PictureRoom& a, const PictureRoom& b) {
-        return a.wide == b.wide && a.high == b.high && a.type == b.type;
-    }
 };
 
 struct CheckReading {
@@ -94,8 +48,9 @@ struct OperationReading {
     std::string verdict;
     std::string margin;
     std::string tools;
-    std::string spoken; ///< all of the row in one sentence
-    std::string strip;  ///< what the strip shows, in words
+    std::string spoken;     ///< all of the row in one sentence
+    std::string on_drawing; ///< "Operation 2 on the drawing: Punch 13/16 round at 2, 5"
+    std::string strip;      ///< what the strip shows, in words
     ui::Verdict mark = ui::Verdict::not_known;
     double low_share = 0; ///< lengths of the strip, for the picture only
     double high_share = 0;
@@ -136,9 +91,27 @@ struct PartReading {
     Picture small;
     KeptHeight announced; ///< where it is listed as left out
     std::vector<OperationReading> operations;
+    /// From where a drawing is seen: while that stays, so do its targets.
+    struct Seen {
+        ui::PointMm zero;
+        double scale = 0;
+        ui::Rect rect;
+        float target = 0;
+        friend bool operator==(const Seen& a, const Seen& b) {
+            return a.zero.x == b.zero.x && a.zero.y == b.zero.y && a.scale == b.scale &&
+                   a.rect == b.rect && a.target == b.target;
+        }
+    };
+    struct Target { ///< operations that are chosen on the drawing by one button
+        ui::Rect rect;
+        std::vector<int> operations;
+        std::string name;
+    };
     struct Kept {
         PictureRoom room;
         Picture picture;
+        Seen seen;
+        std::vector<Target> targets;
     };
     std::optional<Kept> flat; ///< made when first looked at
     std::optional<Kept> finished;
@@ -165,6 +138,7 @@ struct SetUpReading {
     KeptHeight all_steps;
 };
 
+[[nodiscard]] ui::Verdict mark_of(plan::Outcome outcome);
 /// The first operation with the part's own outcome, when that is not a plain fit.
 [[nodiscard]] int first_trouble(const PartReading& part);
 
@@ -177,6 +151,7 @@ public:
     WorkReadings work;
     LimitsReadings limits;
     StockReadings stock;
+    PlacingReading placing;
 
     /// Brings everything up to the session's revision. Cheap when nothing changed.
     void refresh(const edit::Session& session);
@@ -206,9 +181,5 @@ private:
     std::vector<std::string> cautions_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };
-
-/// The drawing for a place of this size, made anew when the size changes.
-[[nodiscard]] const Picture&
-picture_of(PartReading& reading, bool finished_shape, PrintStyle style, PictureRoom room);
 
 } // namespace treadle::views

@@ -7,8 +7,10 @@
 
 #include "edit/session.h"
 
+#include "ui/views/placing_reading.h"
 #include "ui/views/screen_wishes.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -61,6 +63,10 @@ struct State {
     std::string part;         ///< id of the chosen part
     int operation = -1;       ///< chosen operation of it, plan::k_none for none
     std::string part_to_show; ///< to be brought into sight in the list, once
+    int operation_to_show = -1;
+    bool placing = false; ///< the chosen operation has a handle
+    std::optional<Trial> trial;
+    std::optional<edit::FlatPlace> grabbed; ///< where it was when the handle was taken
     Shape shape = Shape::flat;
     int bend_step = 0; ///< shown of the order of bends
     Panel panel = Panel::checks;

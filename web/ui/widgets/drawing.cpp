@@ -1,7 +1,5 @@
 #include "ui/widgets/drawing.h"
 
-#include "ui/widgets/polygon.h"
-
 #include <imgui.h>
 
 #include <algorithm>
@@ -40,38 +38,16 @@ void dashes(ImDrawList& draw, ImVec2 from, ImVec2 to, Colour colour, float strok
 
 } // namespace
 
-DrawingPainter::DrawingPainter(Ui& ui, const Rect& rect, const BoundsMm& bounds) : ui_(ui) {
-    const double width = std::max(bounds.high.x - bounds.low.x, 1e-6);
-    const double height = std::max(bounds.high.y - bounds.low.y, 1e-6);
-    scale_ = std::min(static_cast<double>(rect.w) / width, static_cast<double>(rect.h) / height);
-    origin_x_ = static_cast<double>(rect.x) + (static_cast<double>(rect.w) - width * scale_) / 2 -
-                bounds.low.x * scale_;
-    origin_y_ = static_cast<double>(rect.bottom()) -
-                (static_cast<double>(rect.h) - height * scale_) / 2 + bounds.low.y * scale_;
-}
-
-PointMm DrawingPainter::on_screen(PointMm point) const {
-    return {origin_x_ + point.x * scale_, origin_y_ - point.y * scale_};
-}
-
-void DrawingPainter::fill(std::span<const PointMm> outline, Ink ink) {
-    std::vector<PlanePoint> points;
-    points.reserve(outline.size());
-    for (const PointMm& point : outline) {
-        const PointMm p = on_screen(point);
-        points.push_back({p.x, p.y});
-    }
+void DrawingPainter::fill(std::span<const PointMm> outline,
+                          std::span<const std::array<int, 3>> triangles,
+                          Ink ink) {
     ImDrawList& draw = ui_.draw();
     // Smoothed edges would leave a hair between two triangles.
     const ImDrawListFlags flags = draw.Flags;
     draw.Flags &= ~ImDrawListFlags_AntiAliasedFill;
-    for (const auto& [a, b, c] : triangles_of(points)) {
-        const auto at = [&](int i) {
-            const PlanePoint& p = points[static_cast<std::size_t>(i)];
-            return to_im({p.x, p.y});
-        };
+    const auto at = [&](int i) { return to_im(on_screen(outline[static_cast<std::size_t>(i)])); };
+    for (const auto& [a, b, c] : triangles)
         draw.AddTriangleFilled(at(a), at(b), at(c), ui_.colour(ink));
-    }
     draw.Flags = flags;
 }
 
@@ -106,7 +82,7 @@ void DrawingPainter::segment(PointMm from, PointMm to, const Stroke& stroke) {
 void DrawingPainter::arc(
     PointMm centre, double radius_mm, double from_deg, double to_deg, const Stroke& stroke) {
     // As many corners as keep the chord within a fifth of a pixel.
-    const double radius_px = std::max(radius_mm * scale_, 0.5);
+    const double radius_px = std::max(radius_mm * scale(), 0.5);
     const double step = 2 * std::acos(std::max(0.0, 1 - 0.2 / std::max(radius_px, 0.4)));
     const double sweep = (to_deg - from_deg) * k_pi / 180;
     const int count = std::clamp(static_cast<int>(std::ceil(std::fabs(sweep) / step)), 4, 256);
@@ -126,7 +102,7 @@ void DrawingPainter::circle(PointMm centre, double radius_mm, const Stroke& stro
         return;
     }
     ui_.draw().AddCircle(to_im(on_screen(centre)),
-                         static_cast<float>(radius_mm * scale_),
+                         static_cast<float>(radius_mm * scale()),
                          ui_.colour(stroke.ink),
                          0,
                          stroke.px);
@@ -134,7 +110,7 @@ void DrawingPainter::circle(PointMm centre, double radius_mm, const Stroke& stro
 
 void DrawingPainter::disc(PointMm centre, double radius_mm, Ink ink) {
     ui_.draw().AddCircleFilled(
-        to_im(on_screen(centre)), static_cast<float>(radius_mm * scale_), ui_.colour(ink));
+        to_im(on_screen(centre)), static_cast<float>(radius_mm * scale()), ui_.colour(ink));
 }
 
 void DrawingPainter::text(PointMm at,
@@ -172,14 +148,78 @@ void drawing(Ui& ui,
              const Rect& rect,
              const Drawing& what,
              const std::function<void(DrawingPainter&)>& paint) {
+    Surface whole;
+    drawing(ui, id, rect, whole, what, paint);
+}
+
+void drawing(Ui& ui,
+             std::string_view id,
+             const Rect& rect,
+             Surface& surface,
+             const Drawing& what,
+             const std::function<void(DrawingPainter&)>& paint) {
     if (!what.spoken.empty())
         ui.add_node(id, Role::picture, rect, what.spoken);
+    surface.fit(rect.inset(what.margin_px), what.bounds);
     if (!ui.is_visible(rect))
         return;
     ui.draw().PushClipRect({rect.x, rect.y}, {rect.right(), rect.bottom()}, true);
-    DrawingPainter painter(ui, rect.inset(what.margin_px), what.bounds);
+    DrawingPainter painter(ui, surface);
     paint(painter);
     ui.draw().PopClipRect();
+}
+
+namespace {
+
+constexpr float k_knob_stem = 40;
+constexpr float k_cross = 12;
+constexpr float k_arrow = 7;
+
+void arrow(ImDrawList& draw, ImVec2 at, float dx, float dy, Colour colour) {
+    const ImVec2 tip{at.x + dx * k_arrow, at.y + dy * k_arrow};
+    draw.AddTriangleFilled(tip,
+                           {at.x - dy * k_arrow, at.y + dx * k_arrow},
+                           {at.x + dy * k_arrow, at.y - dx * k_arrow},
+                           colour);
+}
+
+} // namespace
+
+KnobTouch knob(Ui& ui, std::string_view id, const Rect& inside, const Knob& what) {
+    const float side = std::max(48.0F, ui.size().target);
+    const auto place = to_im(what.at);
+    // To the lower right, and to the other side where there is no room.
+    const auto beside = [&](float at, float low, float high) {
+        const float far = k_knob_stem + side / 2;
+        const float centre = at + far + side / 2 <= high ? at + far : at - far;
+        return std::clamp(centre, low + side / 2, std::max(low + side / 2, high - side / 2));
+    };
+    const float x =
+        what.along || !what.across ? beside(place.x, inside.x, inside.right()) : place.x;
+    const float y = beside(place.y, inside.y, inside.bottom());
+    const Rect rect{x - side / 2, y - side / 2, side, side};
+    const std::string full = ui.add_handle(id, rect, what.name).id;
+    const Touch touch = ui.touch(full);
+    ImDrawList& draw = ui.draw();
+    const Colour ink = ui.colour(Ink::touch);
+    const Colour ground = ui.colour(touch.pressed ? Ink::touch : Ink::paper);
+    const Colour sign = ui.colour(touch.pressed ? Ink::paper : Ink::touch);
+    draw.AddLine(place, {x, y}, ink, 2);
+    draw.AddLine({place.x - k_cross, place.y}, {place.x + k_cross, place.y}, ink, 2);
+    draw.AddLine({place.x, place.y - k_cross}, {place.x, place.y + k_cross}, ink, 2);
+    draw.AddCircleFilled({x, y}, side / 2 - 2, ground, 32);
+    draw.AddCircle({x, y}, side / 2 - 3, ink, 32, 3);
+    const float off = side / 2 - 16;
+    if (what.along) {
+        arrow(draw, {x - off, y}, -1, 0, sign);
+        arrow(draw, {x + off, y}, 1, 0, sign);
+    }
+    if (what.across) {
+        arrow(draw, {x, y - off}, 0, -1, sign);
+        arrow(draw, {x, y + off}, 0, 1, sign);
+    }
+    ui.draw_focus_ring(full, rect);
+    return {ui.take_drag(full), ui.take_activation(full)};
 }
 
 } // namespace treadle::ui

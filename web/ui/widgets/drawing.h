@@ -5,25 +5,18 @@
 
 #pragma once
 
+#include "ui/widgets/surface.h"
 #include "ui/widgets/text.h"
 #include "ui/widgets/ui.h"
 
+#include <array>
 #include <functional>
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
 
 namespace treadle::ui {
-
-struct PointMm {
-    double x = 0;
-    double y = 0;
-};
-
-struct BoundsMm {
-    PointMm low;
-    PointMm high;
-};
 
 struct Stroke {
     Ink ink = Ink::cut;
@@ -33,8 +26,9 @@ struct Stroke {
 
 class DrawingPainter {
 public:
-    /// Fills a simple polygon, which may have inward corners.
-    void fill(std::span<const PointMm> outline, Ink ink);
+    /// Fills a polygon by its triangles (polygon.h), which its owner keeps.
+    void
+    fill(std::span<const PointMm> outline, std::span<const std::array<int, 3>> triangles, Ink ink);
     void line(std::span<const PointMm> points, const Stroke& stroke, bool closed = false);
     void segment(PointMm from, PointMm to, const Stroke& stroke);
     /// Anticlockwise from `from_deg` to `to_deg`, 0 along x.
@@ -52,21 +46,15 @@ public:
     void ring(PointMm at, int number, bool chosen, float shift_x_px = 0, float shift_y_px = 0);
 
     /// Pixels to a millimetre, for a view that leaves out what would be too small.
-    [[nodiscard]] double scale() const { return scale_; }
+    [[nodiscard]] double scale() const { return surface_.scale(); }
+
+    DrawingPainter(Ui& ui, const Surface& surface) : ui_(ui), surface_(surface) {}
 
 private:
-    friend void drawing(Ui&,
-                        std::string_view,
-                        const Rect&,
-                        const struct Drawing&,
-                        const std::function<void(DrawingPainter&)>&);
-    DrawingPainter(Ui& ui, const Rect& rect, const BoundsMm& bounds);
-    [[nodiscard]] PointMm on_screen(PointMm point) const;
+    [[nodiscard]] PointMm on_screen(PointMm point) const { return surface_.on_screen(point); }
 
     Ui& ui_;
-    double scale_ = 1;
-    double origin_x_ = 0;
-    double origin_y_ = 0;
+    const Surface& surface_;
 };
 
 struct Drawing {
@@ -75,10 +63,30 @@ struct Drawing {
     std::string_view spoken; ///< the sentence of the picture; without one it is only ink
 };
 
+/// All of it.
 void drawing(Ui& ui,
              std::string_view id,
              const Rect& rect,
              const Drawing& drawing,
              const std::function<void(DrawingPainter&)>& paint);
+/// As the surface is looked at.
+void drawing(Ui& ui,
+             std::string_view id,
+             const Rect& rect,
+             Surface& surface,
+             const Drawing& drawing,
+             const std::function<void(DrawingPainter&)>& paint);
+/// A handle for a place of a drawing: a knob beside it, so that a finger does not hide the place.
+struct Knob {
+    PointMm at; ///< on the screen
+    std::string_view name;
+    bool along = true; ///< which ways it can go
+    bool across = true;
+};
+struct KnobTouch {
+    std::optional<HandleDrag> drag;
+    bool pressed = false; ///< by key, or a tap
+};
+KnobTouch knob(Ui& ui, std::string_view id, const Rect& inside, const Knob& knob);
 
 } // namespace treadle::ui

@@ -11,6 +11,8 @@ std::string Ui::drawn() const {
     json.begin_object().key("controls").begin_array();
     for (std::size_t i = last_modal_from_; i < last_hit_count_; ++i) {
         const Hit& hit = last_hits_[i];
+        if (hit.kind == HitKind::surface)
+            continue; // what can be done on it has controls of its own
         const Node* node = semantics_.find(hit.id);
         json.begin_object().field("id", hit.id).field("enabled", hit.enabled);
         json.field("role", node != nullptr ? role_word(node->role) : "");

@@ -89,6 +89,12 @@ void Stage::pointer(const platform::PointerEvent& event) {
 
 bool Stage::wheel(const platform::WheelEvent& event) {
     gestures_.stop_glide();
+    Surface* const surface = ui_.surface_at(event.x, event.y);
+    if (surface != nullptr && (event.zoom || !surface->is_whole())) {
+        if (surface->zoom_by(std::pow(Surface::k_step, -event.notches_y), event.x, event.y))
+            ports_.request_frame("zoom", 1);
+        return true;
+    }
     if (event.zoom || !ui_.scroll_at(event.x, event.y, event.notches_y * k_px_per_notch))
         return false;
     ports_.request_frame("wheel", 2);
@@ -98,9 +104,12 @@ bool Stage::wheel(const platform::WheelEvent& event) {
 bool Stage::key(const platform::KeyEvent& event) {
     if (event.alt)
         return false;
-    const Ui::Mod mod = !event.control ? Ui::Mod::none
-                        : event.shift  ? Ui::Mod::control_shift
-                                       : Ui::Mod::control;
+    if (event.key == "Escape" && gestures_.cancel_drag())
+        return true;
+    const bool named_shift = event.shift && event.key.size() > 1;
+    const Ui::Mod mod = event.control ? (event.shift ? Ui::Mod::control_shift : Ui::Mod::control)
+                        : named_shift ? Ui::Mod::shift
+                                      : Ui::Mod::none;
     // Only what the page asked for in its last frame: all other keys are the browser's.
     const bool known =
         std::any_of(ui_.known_keys_.begin(), ui_.known_keys_.end(), [&](const Ui::Key& key) {
@@ -163,6 +172,10 @@ void Stage::hover_ends() {
 
 void Stage::press(float x, float y) {
     const Ui::Hit* hit = ui_.hit(x, y);
+    std::string attended = hit != nullptr ? hit->id : std::string();
+    if (attended != ui_.attended_)
+        ports_.request_frame("attention", 1);
+    ui_.attended_ = std::move(attended);
     if (hit == nullptr || !hit->enabled)
         return;
     ui_.pressed_ = hit->id;
@@ -171,15 +184,59 @@ void Stage::press(float x, float y) {
 
 void Stage::release(float x, float y, bool acts) {
     const Ui::Hit* hit = ui_.hit(x, y);
-    if (acts && hit != nullptr && hit->enabled && !hit->native && hit->id == ui_.pressed_)
-        activate(hit->id);
+    if (acts && hit != nullptr && hit->enabled && hit->id == ui_.pressed_) {
+        if (hit->kind == Ui::HitKind::surface)
+            ui_.taps_[hit->id] = {static_cast<double>(x), static_cast<double>(y)};
+        else if (hit->kind != Ui::HitKind::native)
+            activate(hit->id);
+    }
     if (!ui_.pressed_.empty())
         ports_.request_frame("release", 1);
     ui_.pressed_.clear();
 }
 
-void Stage::drag_scroll(float start_x, float start_y, float, float dy) {
-    if (ui_.scroll_at(start_x, start_y, -dy))
+platform::Hold Stage::hold(float x, float y) {
+    const Ui::Hit* hit = ui_.hit(x, y);
+    if (hit == nullptr)
+        return platform::Hold::page;
+    if (hit->kind == Ui::HitKind::handle)
+        return platform::Hold::handle;
+    const Surface* surface = hit->kind == Ui::HitKind::surface ? ui_.surface_at(x, y) : nullptr;
+    return surface != nullptr && !surface->is_whole() ? platform::Hold::surface
+                                                      : platform::Hold::page;
+}
+
+void Stage::drag_handle(float dx, float dy) {
+    ui_.dragged_ = ui_.pressed_;
+    ui_.drag_ = last_drag_ = HandleDrag{dx, dy, HandleDrag::Phase::moves};
+    ports_.request_frame("drag", 1);
+}
+
+void Stage::drop_handle(bool takes) {
+    HandleDrag drag = last_drag_;
+    drag.phase = takes ? HandleDrag::Phase::dropped : HandleDrag::Phase::cancelled;
+    ui_.dragged_ = ui_.pressed_;
+    ui_.drag_ = drag;
+    ports_.request_frame("drop", 2);
+}
+
+bool Stage::pinch_starts(float x, float y) {
+    pinched_ = ui_.surface_at(x, y);
+    return pinched_ != nullptr;
+}
+
+void Stage::pinch(float x, float y, float factor, float dx, float dy) {
+    // What lay between the fingers stays between them.
+    const bool zoomed = pinched_->zoom_by(factor, x - dx, y - dy);
+    if (pinched_->pan(dx, dy) || zoomed)
+        ports_.request_frame("pinch", 1);
+}
+
+void Stage::drag_scroll(float start_x, float start_y, float dx, float dy) {
+    Surface* const surface = ui_.surface_at(start_x, start_y);
+    if (surface != nullptr && surface->pan(dx, dy))
+        ports_.request_frame("drag", 1);
+    else if (ui_.scroll_at(start_x, start_y, -dy))
         ports_.request_frame("drag", 1);
     else
         gestures_.stop_glide();

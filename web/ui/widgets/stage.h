@@ -54,7 +54,12 @@ private:
     void hover_ends() override;
     void press(float x, float y) override;
     void release(float x, float y, bool acts) override;
+    [[nodiscard]] platform::Hold hold(float x, float y) override;
     void drag_scroll(float start_x, float start_y, float dx, float dy) override;
+    void drag_handle(float dx, float dy) override;
+    void drop_handle(bool takes) override;
+    bool pinch_starts(float x, float y) override;
+    void pinch(float x, float y, float factor, float dx, float dy) override;
     void apply_theme();
 
     platform::Ports& ports_;
@@ -62,6 +67,8 @@ private:
     ImGuiContext* context_ = nullptr;
     Ui ui_;
     platform::Gestures gestures_;
+    Surface* pinched_ = nullptr; ///< while two fingers are down
+    HandleDrag last_drag_;
     platform::StageSize size_;
     platform::Preferences preferences_;
     FontFiles files_;

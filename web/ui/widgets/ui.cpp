@@ -5,6 +5,7 @@
 #include <imgui.h>
 
 #include <cmath>
+#include <utility>
 
 namespace treadle::ui {
 
@@ -15,6 +16,10 @@ constexpr float k_near = 240;   ///< one row at least, of any list
 
 bool answers_by_itself(Role role) {
     return role == Role::text || role == Role::number || role == Role::choice;
+}
+
+bool begins_with(std::string_view text, std::string_view start) {
+    return text.substr(0, start.size()) == start;
 }
 
 } // namespace
@@ -51,6 +56,8 @@ bool Ui::end_frame() {
     keys_.clear();
     texts_.clear();
     choices_.clear();
+    taps_.clear();
+    drag_.reset();
     // A press stays for one more frame: two quick taps on one key are two.
     for (Activation& activation : activations_)
         ++activation.frames;
@@ -103,27 +110,71 @@ Node& Ui::add_control(
     std::string_view id, Role role, const Rect& rect, std::string_view name, bool enabled) {
     Node& node = add_node(id, role, rect, name);
     node.enabled = enabled;
-    add_hit(node, rect);
+    add_hit(node.id, rect, enabled, answers_by_itself(role) ? HitKind::native : HitKind::control);
     return node;
 }
 
-void Ui::add_hit(const Node& node, const Rect& rect) {
+Surface& Ui::add_surface(std::string_view id, const Rect& rect) {
+    const std::string full = full_id(id);
+    add_hit(full, rect, true, HitKind::surface);
+    return surfaces_[full];
+}
+
+std::optional<PointMm> Ui::take_tap(std::string_view id) {
+    const auto found = taps_.find(full_id(id));
+    if (found == taps_.end())
+        return std::nullopt;
+    const PointMm at = found->second;
+    taps_.erase(found);
+    wants_frame_ = true;
+    return at;
+}
+
+Node& Ui::add_handle(std::string_view id, const Rect& rect, std::string_view name) {
+    Node& node = add_node(id, Role::button, rect, name);
+    add_hit(node.id, rect, true, HitKind::handle);
+    return node;
+}
+
+std::optional<HandleDrag> Ui::take_drag(const std::string& id) {
+    if (!drag_ || dragged_ != id)
+        return std::nullopt;
+    wants_frame_ = true;
+    return std::exchange(drag_, std::nullopt);
+}
+
+bool Ui::has_attention() const {
+    return begins_with(focused_.empty() ? attended_ : focused_, scope_);
+}
+
+void Ui::add_hit(std::string_view id, const Rect& rect, bool enabled, HitKind kind) {
     const Rect seen = rect.common(clip());
     if (seen.is_empty())
         return;
     if (hit_count_ == hits_.size())
         hits_.emplace_back();
     Hit& hit = hits_[hit_count_++];
-    hit.id = node.id;
+    hit.id.assign(id);
     hit.rect = seen;
-    hit.enabled = node.enabled;
-    hit.native = answers_by_itself(node.role);
+    hit.enabled = enabled;
+    hit.kind = kind;
 }
 
 const Ui::Hit* Ui::hit(float x, float y) const {
     for (std::size_t i = last_hit_count_; i > last_modal_from_; --i) {
         if (last_hits_[i - 1].rect.contains(x, y))
             return &last_hits_[i - 1];
+    }
+    return nullptr;
+}
+
+Surface* Ui::surface_at(float x, float y) {
+    for (std::size_t i = last_hit_count_; i > last_modal_from_; --i) {
+        const Hit& hit = last_hits_[i - 1];
+        if (hit.kind != HitKind::surface || !hit.rect.contains(x, y))
+            continue;
+        const auto found = surfaces_.find(hit.id);
+        return found == surfaces_.end() ? nullptr : &found->second;
     }
     return nullptr;
 }
@@ -266,6 +317,23 @@ std::map<std::string, float> Ui::scroll_offsets() const {
 
 void Ui::scroll_to(const std::string& full_id, float offset) {
     scrolls_[full_id].offset = offset;
+    wants_frame_ = true;
+}
+
+void Ui::bring_into_sight(const Rect& rect) {
+    if (open_scrolls_.empty())
+        return;
+    const Rect seen = clip();
+    const float below = rect.bottom() - seen.bottom();
+    const float above = seen.y - rect.y;
+    float by = 0;
+    if (above > 0)
+        by = -above;
+    else if (below > 0)
+        by = std::min(below, -above); // the top of what is higher than the place stays in it
+    if (by == 0)
+        return;
+    scrolls_[open_scrolls_.back()].offset += by;
     wants_frame_ = true;
 }
 

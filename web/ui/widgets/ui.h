@@ -9,6 +9,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/rect.h"
 #include "ui/widgets/semantics.h"
+#include "ui/widgets/surface.h"
 
 #include <map>
 #include <optional>
@@ -27,6 +28,14 @@ struct Touch {
     bool focused = false;
 };
 
+/// A handle on its way: how far from where it was taken.
+struct HandleDrag {
+    enum class Phase : std::uint8_t { moves, dropped, cancelled };
+    float dx = 0;
+    float dy = 0;
+    Phase phase = Phase::moves;
+};
+
 class Ui {
 public:
     // ---- for views ----------------------------------------------------------------------------
@@ -43,7 +52,8 @@ public:
     void pop_scope();
 
     /// True once when this key came and nothing else took it: key("z", Mod::control).
-    enum class Mod : std::uint8_t { none, control, control_shift };
+    /// `shift` is told apart only for keys that have a name ("ArrowLeft"), not for signs.
+    enum class Mod : std::uint8_t { none, shift, control, control_shift };
     [[nodiscard]] bool key(std::string_view name, Mod mod = Mod::none);
 
     /// False when `rect` is scrolled out of sight: a long list may skip the entry altogether.
@@ -53,6 +63,8 @@ public:
     /// True also for what lies just out of sight. A long list gives the nodes of these entries: the
     /// keyboard and a screen reader go on to the next one, and the list follows them.
     [[nodiscard]] bool is_near(const Rect& rect) const;
+    /// Scrolls the open scroll so far that `rect` is in sight.
+    void bring_into_sight(const Rect& rect);
     /// Ask for another frame, for example while something is computed in slices.
     void want_frame() { wants_frame_ = true; }
     /// Puts the keyboard focus on the control with this full id, after this frame.
@@ -85,6 +97,18 @@ public:
                       const Rect& rect,
                       std::string_view name,
                       bool enabled = true);
+    /// A rectangle that takes taps, drags and pinches where no control lies. It gives no node: what
+    /// can be done on it needs controls as well.
+    Surface& add_surface(std::string_view id, const Rect& rect);
+    /// How the surface with this id in the open scope is looked at.
+    [[nodiscard]] Surface& surface(std::string_view id) { return surfaces_[full_id(id)]; }
+    /// Where it was tapped since the last frame.
+    [[nodiscard]] std::optional<PointMm> take_tap(std::string_view id);
+    /// A control that follows the pointer that takes it.
+    Node& add_handle(std::string_view id, const Rect& rect, std::string_view name);
+    [[nodiscard]] std::optional<HandleDrag> take_drag(const std::string& full_id);
+    /// The keyboard is at a control of the open scope, or a pointer pressed there last.
+    [[nodiscard]] bool has_attention() const;
     /// An id for a thing that has no name of its own, stable while the view keeps its order.
     [[nodiscard]] std::string next_id(std::string_view kind);
 
@@ -112,11 +136,17 @@ public:
 
 private:
     friend class Stage;
+    enum class HitKind : std::uint8_t {
+        control,
+        native, ///< the element under the pointer answers by itself (input, select)
+        surface,
+        handle,
+    };
     struct Hit {
         std::string id;
         Rect rect; ///< already clipped
         bool enabled = true;
-        bool native = false; ///< the element under the pointer answers by itself (input, select)
+        HitKind kind = HitKind::control;
     };
     struct ScrollState {
         float offset = 0;
@@ -140,9 +170,11 @@ private:
     /// True when the mirror has changed.
     bool end_frame();
     [[nodiscard]] const Hit* hit(float x, float y) const;
+    /// The surface there, whatever lies on it; null when there is none.
+    [[nodiscard]] Surface* surface_at(float x, float y);
     [[nodiscard]] std::string full_id(std::string_view id) const;
     [[nodiscard]] Rect clip() const { return clips_.empty() ? screen_ : clips_.back(); }
-    void add_hit(const Node& node, const Rect& rect);
+    void add_hit(std::string_view full_id, const Rect& rect, bool enabled, HitKind kind);
     /// Scrolls the area under the point. True when something moved.
     bool scroll_at(float x, float y, float dy);
 
@@ -171,6 +203,10 @@ private:
     std::vector<Activation> activations_;
     std::map<std::string, std::string> texts_;
     std::map<std::string, int> choices_;
+    std::map<std::string, Surface, std::less<>> surfaces_;
+    std::map<std::string, PointMm, std::less<>> taps_;
+    std::string dragged_;
+    std::optional<HandleDrag> drag_;
     struct Key {
         std::string name;
         Mod mod;
@@ -179,6 +215,7 @@ private:
     std::vector<Key> known_keys_; ///< asked for in the last frame: these the browser does not get
     std::string hovered_;
     std::string pressed_;
+    std::string attended_; ///< pressed last
     std::string focused_;
     std::string focus_wish_;
     std::vector<std::string> cut_words_;

@@ -89,6 +89,10 @@ mergeInto(LibraryManager.library.$Treadle, {
       if (wanted.has(id)) return;
       Treadle.nodes.delete(id);
     });
+    // What has no node any more goes first: an element that is put before it loses the keyboard.
+    Treadle.mirror.querySelectorAll('[data-id]').forEach(function (element) {
+      if (!wanted.has(element.dataset.id)) element.remove();
+    });
     var cursors = new Map();
     order.forEach(function (entry) {
       var node = Treadle.nodes.get(entry[0]);
@@ -98,10 +102,6 @@ mergeInto(LibraryManager.library.$Treadle, {
       var cursor = cursors.get(parent);
       if (cursor === node.element) cursors.set(parent, cursor.nextSibling);
       else parent.insertBefore(node.element, cursor);
-    });
-    // Whatever still stands has no node any more.
-    Treadle.mirror.querySelectorAll('[data-id]').forEach(function (element) {
-      if (!wanted.has(element.dataset.id)) element.remove();
     });
     Treadle.followDialog(order);
   },

@@ -10,10 +10,25 @@ function trouble(title, words) {
   document.documentElement.dataset.state = 'trouble';
 }
 
+function notStarted(error) {
+  trouble('The page could not start',
+    'A file is missing or was blocked: ' + error.message + '. Reload the page; if that does not '
+    + 'help, ask whoever runs this server whether all files are there.');
+}
+
 async function bytesOf(name) {
   const answer = await fetch(name);
   if (!answer.ok) throw new Error(name + ': ' + answer.status);
   return new Uint8Array(await answer.arrayBuffer());
+}
+
+async function compiled(name) {
+  const answer = await fetch(name);
+  if (!answer.ok) throw new Error(name + ': ' + answer.status);
+  // A server that does not know the type sends another one: then only from bytes.
+  return (answer.headers.get('content-type') || '').startsWith('application/wasm')
+    ? WebAssembly.compileStreaming(answer)
+    : WebAssembly.compile(await answer.arrayBuffer());
 }
 
 async function start() {
@@ -22,18 +37,22 @@ async function start() {
       'WebAssembly is missing or switched off. A browser of the last five years has it.');
     return;
   }
+  // All files at once, and the program is compiled while it arrives: none waits for another.
   // Without its typeface the page still works, only plainer.
   const files = Promise.all(['B612-Regular.otf', 'B612-Bold.otf'].map((name) =>
     bytesOf(name).catch(() => new Uint8Array(0))));
-  const { default: program } = await import('./app.mjs');
+  const [{ default: program }, code, bootFiles] =
+    await Promise.all([import('./app.mjs'), compiled('app.wasm'), files]);
   await program({
-    bootFiles: await files,
+    bootFiles,
+    instantiateWasm: (imports, done) => {
+      WebAssembly.instantiate(code, imports).then((made) => done(made), notStarted);
+      return {};
+    },
     startCutting: async (answered) => (await import('./cutting.mjs')).start_cutting(answered),
     onAbort: (reason) => trouble('The program has a fault and stopped',
       'What you entered and stored is kept. Reload the page to go on. (' + reason + ')'),
   });
 }
 
-start().catch((error) => trouble('The page could not start',
-  'A file is missing or was blocked: ' + error.message + '. Reload the page; if that does not help, '
-  + 'ask whoever runs this server whether all files are there.'));
+start().catch(notStarted);

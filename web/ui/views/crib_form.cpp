@@ -180,7 +180,7 @@ float tool_list(Desk& desk,
     std::string field;
     std::string typed;
     ui::Rect rest = rect;
-    const float height = std::max(44.0F, ui.size().target);
+    const float height = ui::row_height(ui, 44);
     for (std::size_t i = 0; i < tools.size(); ++i) {
         const bool chosen = static_cast<int>(i) == desk.state.tool;
         const ui::Rect place{rest.x, rest.y, rest.w, height};
@@ -220,6 +220,7 @@ float tool_list(Desk& desk,
         field = form.field();
         typed = form.typed();
     }
+    rest.y += desk.ui.size().gap;
     Form foot(desk, {rest.x, rest.y, rest.w, rest.h}, "shop/" + path);
     if (tools.empty())
         foot.words("The shop has none of these yet. Add the first one; its sizes are then typed "

@@ -121,9 +121,9 @@ float group_rows(
                 2,
                 {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
     rest.y += heading;
-    const float height = std::max(ui.size().target + 4,
-                                  ui::line_height(ui, ui::TextSize::large) +
-                                      ui::line_height(ui, ui::TextSize::small) + 10);
+    const float height = ui::row_height(ui,
+                                        ui::line_height(ui, ui::TextSize::large) +
+                                            ui::line_height(ui, ui::TextSize::small) + 10);
     for (const Found& found : group.found) {
         ui::ListRow row;
         row.title = found.title;

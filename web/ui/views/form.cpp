@@ -62,10 +62,12 @@ void Form::heading(std::string_view words) {
     new_line();
     row_y_ += desk_.ui.size().gap / 2;
     const float height = ui::line_height(desk_.ui, ui::TextSize::body) + 4;
+    // A form of a part stands in a panel that has a title of its own.
+    const int level = scope_.starts_with("part/") ? 3 : 2;
     ui::heading(desk_.ui,
                 {rest_.x, row_y_, rest_.w, height},
                 words,
-                3,
+                level,
                 {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
     row_y_ += height + 4;
 }

@@ -29,7 +29,7 @@ void section_list(Desk& desk, const ui::Rect& rect) {
     rest.w -= ui.size().stroke;
     ui::ScrollArea area(ui, "sections", rest, "Help");
     ui::Rect content = area.content();
-    const float height = std::max(52.0F, ui.size().target + 6);
+    const float height = ui::row_height(ui, 52);
     for (const HelpSection section : k_help_sections) {
         ui::ListRow row;
         row.title = section_name(section);
@@ -71,7 +71,7 @@ float topic_rows(Desk& desk, ui::Rect rest, const HelpTopic& topic) {
         key.label = label;
         key.name = name;
         key.look = ui::KeyLook::quiet;
-        const ui::Rect at{rest.x - 14, rest.y, ui::button_width(ui, key), ui.size().target};
+        const ui::Rect at{rest.x, rest.y, ui::button_width(ui, key), ui.size().target};
         if (ui::button(ui, "go", at, key)) {
             desk.state.place = *topic.place;
             ui.want_frame();

@@ -123,8 +123,12 @@ limits_picture(Desk& desk, const ui::Rect& rect, LimitsReading& reading) {
     }
     std::optional<std::size_t> pressed;
     const float finger = std::max(44.0F, ui.size().target);
-    const auto& clusters =
-        reading.clusters(axes.plot.w, axes.plot.h, {0, 0, 3.4F * line, std::max(finger, 2 * line)});
+    const auto& clusters = reading.clusters(axes.plot.w,
+                                            axes.plot.h,
+                                            {0,
+                                             0,
+                                             std::max(finger + ui.size().gap, 3.4F * line),
+                                             std::max(finger + ui.size().gap, 2 * line)});
     for (const LimitCluster& cluster : clusters) {
         const LimitPoint& worst = reading.points[cluster.first];
         const ui::Rect place{axes.plot.x + cluster.x - finger / 2,

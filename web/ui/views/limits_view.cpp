@@ -64,7 +64,7 @@ float operations(Desk& desk, const ui::Rect& rect, const LimitsReading& reading)
                 {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
     if (reading.points.empty())
         rest.y += ui::paragraph(ui, rest, "None is done here.");
-    const float row = std::max(56.0F, ui.size().target + 4);
+    const float row = ui::row_height(ui, 56);
     for (std::size_t i = 0; i < reading.points.size() && i < k_most_listed; ++i) {
         const LimitPoint& point = reading.points[i];
         ui::Rect place{rest.x, rest.y, rest.w, row};

@@ -17,7 +17,7 @@ float stop_row(Desk& desk, const ui::Rect& rect, const StopReading& stop, std::s
     ui::Ui& ui = desk.ui;
     constexpr float k_shape = 36;
     const float words = ui::paragraph_height(ui, rect.w - k_shape - 8, stop.words);
-    ui::Rect place{rect.x, rect.y, rect.w, std::max({44.0F, ui.size().target, words + 16})};
+    ui::Rect place{rect.x, rect.y, rect.w, ui::row_height(ui, std::max(44.0F, words + 16))};
     ui::ListRow row;
     row.spoken = stop.words;
     if (ui::list_row(ui, "stop-" + std::to_string(index), place, row).pressed)

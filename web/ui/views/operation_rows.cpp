@@ -37,7 +37,7 @@ RowLayout lay_out(const ui::Ui& ui, float width) {
     layout.verdict = std::clamp(width * 0.3F, 168.0F, 210.0F);
     const float room = width - k_ring - layout.verdict - k_title_room;
     layout.strip = room < 90 ? 0 : std::min(room, 270.0F);
-    layout.height = std::max(66.0F, ui.size().target + 6);
+    layout.height = ui::row_height(ui, 66);
     if (layout.strip == 0)
         layout.height += k_strip_below;
     return layout;

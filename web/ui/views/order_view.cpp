@@ -34,7 +34,7 @@ float height_of(const ui::Ui& ui, KeptHeight& kept, float width, const Measure& 
 }
 
 float step_height(const ui::Ui& ui, float width, const StepReading& step) {
-    const float row = std::max(44.0F, ui.size().target);
+    const float row = ui::row_height(ui, 44);
     if (step.notes.empty())
         return row;
     return row + ui::paragraph_height(ui, width - 2 * k_indent, step.notes, k_quiet) + 6;
@@ -42,7 +42,7 @@ float step_height(const ui::Ui& ui, float width, const StepReading& step) {
 
 void one_step(Desk& desk, ui::Rect rest, const StepReading& step, std::size_t index) {
     ui::Ui& ui = desk.ui;
-    const ui::Rect place{rest.x, rest.y, rest.w, std::max(44.0F, ui.size().target)};
+    const ui::Rect place{rest.x, rest.y, rest.w, ui::row_height(ui, 44)};
     rest.y += place.h;
     ui::ListRow entry;
     entry.title = step.title;

@@ -90,11 +90,12 @@ void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
         rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
     ui::Rect rest = rect;
     rest.w -= ui.size().stroke;
-    ui::Rect foot = rest.cut_bottom(ui.size().target + 16).inset(rail ? 6.0F : 14.0F, 8);
+    ui::Rect foot = rest.cut_bottom(ui.size().target + 2 * ui.size().gap)
+                        .inset(rail ? 6.0F : 14.0F, ui.size().gap);
     {
         ui::ScrollArea area(ui, "parts", rest, "Parts of the job");
         ui::Rect content = area.content();
-        const float height = rail ? ui.size().target + 8 : ui.size().row;
+        const float height = ui::row_height(ui, rail ? 0 : ui.size().row);
         const bool whole = desk.readings.parts().size() <= k_whole_list;
         for (const auto& part : desk.readings.parts()) {
             const ui::Rect row = content.cut_top(height);

@@ -76,8 +76,10 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     ui::verdict_mark(ui, first, verdict);
     const bool one_side = !has_room_for_all(rect, part);
     const float tabs = std::min(rest.w, ui::tabs_width(ui, shapes_of(part)));
-    if (one_side && rest.w < 2 * tabs)
+    if (one_side && rest.w < 2 * tabs) {
+        rest.cut_top(ui.size().gap);
         sides(desk, rest.cut_top(ui.size().target), part);
+    }
     const float lines_top = rest.y;
     const bool beside = one_side && rest.w >= 2 * tabs;
     if (beside) {

@@ -162,7 +162,7 @@ float rack_form(Desk& desk, const ui::Rect& rect) {
         rest.y = head.bottom();
     }
     const auto& rack = desk.session.shop().rack;
-    const float height = std::max(62.0F, ui.size().target + 6);
+    const float height = ui::row_height(ui, 62);
     for (std::size_t i = 0; i < rack.size(); ++i) {
         const bool chosen = static_cast<int>(i) == desk.state.tool;
         const std::string title = words_of(desk, rack[i]);

@@ -36,7 +36,7 @@ void page_list(Desk& desk, const ui::Rect& rect, const std::vector<ShopPage>& pa
     rest.w -= ui.size().stroke;
     ui::ScrollArea area(ui, "pages", rest, "Shop");
     ui::Rect content = area.content();
-    const float height = std::max(62.0F, ui.size().target + 6);
+    const float height = ui::row_height(ui, 62);
     for (std::size_t i = 0; i < pages.size(); ++i) {
         ui::ListRow row;
         row.title = pages[i].title;

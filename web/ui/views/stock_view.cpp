@@ -25,7 +25,7 @@ constexpr std::size_t k_whole_list = 20;
 float cuts(Desk& desk, const ui::Rect& rect, const StockBarReading& bar) {
     ui::Ui& ui = desk.ui;
     ui::Rect rest = rect.inset(k_indent, 0);
-    const float row = std::max(44.0F, ui.size().target);
+    const float row = ui::row_height(ui, 44);
     for (std::size_t i = 0; i < bar.cuts.size(); ++i) {
         const StockCutReading& cut = bar.cuts[i];
         ui::ListRow entry;

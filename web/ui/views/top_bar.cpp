@@ -16,7 +16,7 @@ namespace {
 
 constexpr float k_least_name = 190; ///< of the job, or it goes on a line of its own
 
-float line(const ui::Ui& ui) { return std::max(64.0F, ui.size().target + 8); }
+float line(const ui::Ui& ui) { return std::max(64.0F, ui.size().target + ui.size().gap); }
 
 /// One line where name, places and keys fit side by side. Else the places stand below; on a phone
 /// in two ranks, with undo and redo beside the second one, so that the name keeps its room.
@@ -71,7 +71,7 @@ void name_and_saved(Desk& desk, ui::Rect rect) {
     const job::Job& job = desk.session.job();
     ui::Ui& ui = desk.ui;
     const std::string name = job.name.empty() ? "Job without a name" : job.name;
-    if (ui::press_area(ui, "job-name", rect.inset(0, 2), "Name, due date and note of " + name))
+    if (ui::press_area(ui, "job-name", rect, "Name, due date and note of " + name))
         do_command(desk, Command::name_job);
     const float height =
         ui::line_height(ui, ui::TextSize::large) + ui::line_height(ui, ui::TextSize::small) + 4;
@@ -157,9 +157,8 @@ void places(Desk& desk, const ui::Rect& rect, std::size_t from, std::size_t to) 
 
 float top_bar_height(const ui::Ui& ui) {
     const Layout layout = lay_out(ui);
-    return layout.one_line
-               ? line(ui)
-               : line(ui) + static_cast<float>(layout.ranks) * std::max(52.0F, ui.size().target);
+    return layout.one_line ? line(ui)
+                           : line(ui) + static_cast<float>(layout.ranks) * ui::row_height(ui, 52);
 }
 
 void top_bar(Desk& desk, const ui::Rect& rect) {
@@ -169,8 +168,8 @@ void top_bar(Desk& desk, const ui::Rect& rect) {
     ui.rule(
         rect.x, rect.bottom() - 1, rect.right(), rect.bottom() - 1, ui::Ink::ink, ui.size().stroke);
     ui::Rect rest = rect;
-    ui::Rect first = rest.cut_top(line(ui)).inset(ui.size().margin / 2, 0);
-    ui::Rect right = first.cut_right(layout.right(), 4);
+    ui::Rect first = rest.cut_top(line(ui)).inset(ui.size().margin / 2, ui.size().gap / 2);
+    ui::Rect right = first.cut_right(layout.right(), ui.size().gap);
     ui::Rect middle;
     if (layout.one_line)
         middle = first.cut_right(std::min(first.w - k_least_name * ui.size().text_scale,
@@ -178,7 +177,7 @@ void top_bar(Desk& desk, const ui::Rect& rect) {
                                  8);
     name_and_saved(desk, first);
     if (layout.one_line)
-        places(desk, middle, 0, place_names().size());
+        places(desk, {middle.x, rect.y, middle.w, line(ui)}, 0, place_names().size());
     if (ui::button(ui, "find", right.cut_left(layout.find, layout.gap), find_key(layout.find_word)))
         open_find(desk);
     units(desk, right.cut_right(layout.key, layout.gap));

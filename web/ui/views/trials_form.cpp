@@ -137,7 +137,7 @@ float trials_form(Desk& desk, const ui::Rect& rect) {
                    "them, before the house's K and DIN 6935.");
         rest.y = head.bottom();
     }
-    const float height = std::max(44.0F, ui.size().target);
+    const float height = ui::row_height(ui, 44);
     for (std::size_t i = 0; i < trials.size(); ++i) {
         const bool chosen = static_cast<int>(i) == desk.state.tool;
         const std::string words = words_of(desk, trials[i]);
@@ -152,6 +152,7 @@ float trials_form(Desk& desk, const ui::Rect& rect) {
         if (chosen)
             rest.y = one_record(desk, {rest.x + 16, rest.y + 4, rest.w - 16, rest.h}, i);
     }
+    rest.y += desk.ui.size().gap;
     Form foot(desk, rest, "shop/trials");
     ShopDraft draft(desk);
     if (foot.key("Add a trial", "add", "Add a trial")) {

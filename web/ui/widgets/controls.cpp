@@ -161,7 +161,9 @@ std::optional<int> tabs(Ui& ui,
         const TextStyle words{size, true};
         const Rect place = rest.cut_left((text_width(ui, labels[i], words) + margins) * squeeze);
         const bool on = static_cast<int>(i) == selected;
-        Node& node = ui.add_control(labels[i], Role::tab, place, labels[i]);
+        const float aside = std::min(margins * squeeze, ui.size().gap) / 2;
+        const float above = std::clamp(place.h - ui.size().target, 0.0F, ui.size().gap) / 2;
+        Node& node = ui.add_control(labels[i], Role::tab, place.inset(aside, above), labels[i]);
         node.on = on;
         const std::string full = node.id;
         const Touch touch = ui.touch(full);
@@ -180,13 +182,19 @@ std::optional<int> tabs(Ui& ui,
     return chosen;
 }
 
+float row_height(const Ui& ui, float least) {
+    return std::max(least, ui.size().target + ui.size().gap);
+}
+
 RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& row) {
     std::string spoken(row.spoken);
     if (spoken.empty()) {
         spoken.append(row.title).append(" ").append(row.beside);
         spoken.append(", ").append(row.detail);
     }
-    Node& node = ui.add_control(id, Role::row, rect, spoken);
+    // Rows are drawn edge to edge, but a finger between two of them presses neither.
+    const float apart = std::clamp(rect.h - ui.size().target, 0.0F, ui.size().gap) / 2;
+    Node& node = ui.add_control(id, Role::row, rect.inset(0, apart), spoken);
     node.on = row.selected;
     const std::string full = node.id;
     Rect inner = rect;

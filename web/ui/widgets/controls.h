@@ -68,6 +68,9 @@ struct RowTouch {
     Rect slots; ///< the room kept at the right
 };
 
+/// Height of a row that leaves room between itself and the next, at least `least`.
+[[nodiscard]] float row_height(const Ui& ui, float least);
+
 RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& row);
 
 /// Pressed: the caller flips its value. Box at the left, label beside it.

@@ -8,6 +8,8 @@ import './touch.mjs';
 import './same.mjs';
 import './cuts.mjs';
 import './jobs.mjs';
+import './reading.mjs';
+import './mirror.mjs';
 import './idle.mjs';
 import './finger.mjs';
 import './scenarios/bends.mjs';

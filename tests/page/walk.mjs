@@ -48,6 +48,7 @@ export function settled(page) {
 export async function home(page, mark = k_part) {
   await press_if(page, things.understood);
   if (await page.locator('#preview').isVisible()) await press(page, things.close_preview);
+  await press_if(page, things.close_find);
   await press(page, things.place('Parts'));
   await press_if(page, things.close_panel);
   await press_if(page, button('Add nothing'));
@@ -62,20 +63,20 @@ async function operation(page, mark, words, panel) {
   await press(page, panel);
 }
 
-/** Names of the pages under Shop, as its list or its choice has them. */
-export async function shop_pages(page) {
-  await press(page, things.place('Shop'));
+/** Names of the pages of a place that is a book, as its list or its choice has them. */
+export async function pages_of(page, book) {
+  await press(page, things.place(book));
   const choice = find(page, { role: 'combobox', name: 'Shown' });
   return (await choice.count())
     ? choice.locator('option').allTextContents()
-    : find(page, { role: 'group', name: 'Shop' }).getByRole('button').allTextContents();
+    : find(page, { role: 'group', name: book }).getByRole('button').allTextContents();
 }
-export async function shop_page(page, index) {
-  await press(page, things.place('Shop'));
+export async function open_page(page, book, index) {
+  await press(page, things.place(book));
   const choice = find(page, { role: 'combobox', name: 'Shown' });
   if (await choice.count()) await choice.selectOption({ index });
   else
-    await find(page, { role: 'group', name: 'Shop' })
+    await find(page, { role: 'group', name: book })
       .getByRole('button')
       .nth(index)
       .evaluate((found) => found.click());
@@ -154,7 +155,15 @@ const fixed = [
     await press(page, things.look_at_sheet);
     await until('the sheet', () => page.frameLocator('#preview-frame').locator('svg').first().count());
   } },
-  { name: 'about', go: at_place('About') },
+  { name: 'find', go: async (page) => {
+    await home(page);
+    await press(page, things.find);
+  } },
+  { name: 'found', go: async (page) => {
+    await home(page);
+    await press(page, things.find);
+    await type(page, things.find_words, 'punch');
+  } },
 ];
 
 const changing = [
@@ -188,8 +197,10 @@ const changing = [
 ];
 const plain = (title) => title.split(/[,(]/)[0].trim().toLowerCase().replace(/[^a-z0-9]+/g, '-');
 
-/** The views that every start has, and two of the pages under Shop. */
-export const names_of_views = () => [...fixed.map(({ name }) => name), 'shop-1', 'shop-2'];
+const books = ['Shop', 'Help'];
+
+/** The views that every start has, and a page of each book. */
+export const names_of_views = () => [...fixed.map(({ name }) => name), ...books];
 
 /** Opens the page in one of these views. */
 export async function go_to(page, name) {
@@ -197,7 +208,7 @@ export async function go_to(page, name) {
   await settled(page);
   await press_if(page, things.understood); // not for a later page of the same browser
   const view = fixed.find((one) => one.name === name);
-  await (view ? view.go(page) : shop_page(page, Number(name.split('-')[1]) - 1));
+  await (view ? view.go(page) : open_page(page, name, 1));
 }
 
 /** Goes from the first start through every view and calls `visit(name)` in each. */
@@ -206,12 +217,14 @@ export async function walk(page, visit, { with_changes = true } = {}) {
   await settled(page);
   await visit('notice');
   await press(page, things.understood);
-  const pages = await shop_pages(page);
-  const shop = pages.map((title, index) => ({
-    name: `shop-${String(index + 1).padStart(2, '0')}-${plain(title)}`,
-    go: () => shop_page(page, index),
-  }));
-  for (const view of [...fixed, ...shop, ...(with_changes ? changing : [])]) {
+  const pages = [];
+  for (const book of books) {
+    (await pages_of(page, book)).forEach((title, index) => pages.push({
+      name: `${plain(book)}-${String(index + 1).padStart(2, '0')}-${plain(title)}`,
+      go: () => open_page(page, book, index),
+    }));
+  }
+  for (const view of [...fixed, ...pages, ...(with_changes ? changing : [])]) {
     try {
       await view.go(page);
     } catch (error) {

@@ -57,7 +57,7 @@ void field_and_close(Desk& desk, ui::Rect rect) {
     key.name = "Close the search";
     ui::Rect right = rect.cut_right(ui::button_width(ui, key), ui.size().gap);
     ui::Field field;
-    field.label = "Find parts, sizes, figures, tools, help";
+    field.label = "Mark, size, figure or word";
     field.value = desk.state.find_typed;
     field.live = true;
     if (auto typed = ui::text_field(ui, "typed", rect, field))

@@ -114,16 +114,14 @@ void empty(Desk& desk, const ui::Rect& rect) {
 } // namespace
 
 void parts_place(Desk& desk, const ui::Rect& rect) {
+    if (desk.session.job().parts.empty())
+        return empty(desk, rect); // a list of nothing would hide on a phone what to do next
     const Layout layout = lay_out(desk, rect);
     const int chosen = desk.chosen_part();
     if (!layout.list.is_empty())
         part_list(desk, layout.list, layout.rail);
-    if (!layout.part.is_empty()) {
-        if (chosen == plan::k_none)
-            empty(desk, layout.part);
-        else
-            part_view(desk, layout.part, chosen);
-    }
+    if (!layout.part.is_empty() && chosen != plan::k_none)
+        part_view(desk, layout.part, chosen);
     if (!layout.panel.is_empty() && chosen != plan::k_none)
         panel(desk, layout.panel, chosen, layout.panel.x <= rect.x);
 }

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
 import { kept, kept_history, kept_keys } from '../kept.mjs';
-import { accept_notice, k_part, place, redo, save_file, undo, verdict_words } from '../words.mjs';
+import { accept_notice, k_part, place, redo, save_file, verdict_words } from '../words.mjs';
 
 const k_steps = 200;
 
@@ -43,7 +43,6 @@ async function again(page) {
   await all_saved(page);
   await page.reload();
   await ready(page);
-  await page.locator('#canvas').click({ position: { x: 5, y: 5 } }); // keys go to the page
 }
 
 /** Enters the counts one after the other, each when the list shows the one before. */
@@ -93,7 +92,10 @@ function counts(from, to) {
   return Array.from({ length: Math.abs(to - from) + 1 }, (_, i) => from + by * i);
 }
 
-test('two hundred steps lead back and forth over reloads, to the same bytes', {}, async (page) => {
+// A small picture: a thousand of them are drawn.
+const k_small = { viewport: { width: 760, height: 420 } };
+
+test('two hundred steps lead back and forth over reloads, to the same bytes', k_small, async (page) => {
   const oldest = 1005;
   const last = oldest + k_steps;
   const middle = last - 90;
@@ -107,7 +109,6 @@ test('two hundred steps lead back and forth over reloads, to the same bytes', {}
   await again(page);
   await pieces(page, middle);
   await press_through(page, 'z', counts(middle - 1, oldest));
-  assert.equal(await undo(page).getAttribute('aria-disabled'), 'true');
   assert.equal(await saved_file(page), at_oldest);
   await again(page);
   await press_through(page, 'y', counts(oldest + 1, last));

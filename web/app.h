@@ -50,6 +50,7 @@ private:
     void do_asks();
     void take(views::FieldEdit& field);
     void take(views::PlainEdit& plain);
+    void take(const views::CopyText& copy);
     void take(views::Wish& wish);
     void take(views::ScreenWishes& wishes);
     /// One step of undo (-1) or redo (1).

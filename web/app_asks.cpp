@@ -3,10 +3,11 @@
 #include "archive/archive.h"
 #include "sheet/worksheet.h"
 
+#include "ui/views/refusal_words.h"
+
 #include <utility>
 
 #include "app.h"
-#include "ui/views/refusal_words.h"
 
 namespace treadle::web {
 
@@ -74,6 +75,13 @@ void App::edited() {
         store_.edited(session_);
     }
     changed();
+}
+
+void App::take(const views::CopyText& copy) {
+    ports_.copy_text(copy.text, [this, what = copy.what](bool done) {
+        if (done)
+            say(what + " is on the clipboard.", "");
+    });
 }
 
 void App::take(views::Wish& wish) {

@@ -60,8 +60,7 @@ int main() {
                              [stage](const views::ScreenWishes& wishes) { look(**stage, wishes); });
     *stage = new Stage(ports, [app](ui::Ui& ui) { app->draw(ui); });
     (*stage)->use_fonts({platform::browser::boot_file(0), platform::browser::boot_file(1)});
-    if (!platform::browser::run(**stage))
-        return 1;
+    platform::browser::run(**stage);
     app->start();
     return 0;
 }

@@ -24,8 +24,11 @@ add_library(web_widgets STATIC
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/controls.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawing.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawn.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/echo_line.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/fields.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/icons.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/number_pad.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/pad_keys.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/polygon.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/semantics.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/stage.cpp

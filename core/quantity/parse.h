@@ -46,5 +46,7 @@ parse_mass(std::string_view text, BareUnit bare, std::string_view field);
 [[nodiscard]] base::Result<Power> parse_power(std::string_view text, std::string_view field);
 /// A plain number or a fraction: 0.42, 1/3, 15 % (-> 0.15).
 [[nodiscard]] base::Result<double> parse_ratio(std::string_view text, std::string_view field);
+/// A whole number up to a million either way: 12, -3.
+[[nodiscard]] base::Result<int> parse_whole(std::string_view text, std::string_view field);
 
 } // namespace treadle::quantity

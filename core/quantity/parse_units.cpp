@@ -1,5 +1,6 @@
 // Everything of parse.h that is one number and one unit.
 
+#include "base/text.h"
 #include "quantity/amount_text.h"
 #include "quantity/parse.h"
 
@@ -28,7 +29,8 @@ base::Result<Measured> measured(std::string_view text, std::string_view field) {
     const bool negative = reader.take_minus();
     const std::optional<Amount> amount = reader.take_amount();
     if (!amount)
-        return refuse(field, reader.fault(), "a number such as 12.5 or 1/2, with or without its unit");
+        return refuse(
+            field, reader.fault(), "a number such as 12.5 or 1/2, with or without its unit");
     reader.skip_blanks();
     const double number = negative ? -amount->value : amount->value;
     return Measured{number, std::string(reader.take_rest())};
@@ -179,6 +181,16 @@ base::Result<double> parse_ratio(std::string_view text, std::string_view field) 
     if (m->unit == "%")
         return m->number / 100.0;
     return refuse(field, "A ratio has no unit.", "Write 0.42, 1/3 or 15 %.");
+}
+
+base::Result<int> parse_whole(std::string_view text, std::string_view field) {
+    const std::optional<double> number = base::read_number(base::trim(text));
+    constexpr double k_largest = 1'000'000;
+    if (!number || !(*number >= -k_largest && *number <= k_largest) ||
+        *number != static_cast<double>(static_cast<int>(*number)))
+        return base::Refusal{
+            std::string(field), "A whole number is needed here.", "0, 1, 2 and so on, no parts"};
+    return static_cast<int>(*number);
 }
 
 } // namespace treadle::quantity

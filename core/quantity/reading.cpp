@@ -31,7 +31,8 @@ std::string in_inches(Length value) {
     const PrintStyle style{UnitSystem::inch, k_finest};
     if (!is_fraction(value))
         return with_unit(to_inches(value), 4, " in");
-    return std::fabs(to_inches(value)) < 12.0 - 1e-9 ? print(value, style) : print_feet(value, style);
+    return std::fabs(to_inches(value)) < 12.0 - 1e-9 ? print(value, style)
+                                                     : print_feet(value, style);
 }
 
 void add_meaning(Reading& reading, const std::string& typed, UnitSystem system) {
@@ -84,9 +85,8 @@ std::string in_both(Length value, UnitSystem first) {
 }
 
 std::string in_both(Force value, UnitSystem first) {
-    return joined(with_unit(to_us_tons(value), 2, " ton"),
-                  with_unit(to_kilonewtons(value), 2, " kN"),
-                  first);
+    return joined(
+        with_unit(to_us_tons(value), 2, " ton"), with_unit(to_kilonewtons(value), 2, " kN"), first);
 }
 
 std::string in_both(Stress value, UnitSystem first) {
@@ -131,8 +131,7 @@ Reading reading_of_length(std::string_view text, UnitSystem system) {
 
 std::optional<std::string> step_length(std::string_view text, UnitSystem system, int steps) {
     const bool empty = base::trim(text).empty();
-    const auto length =
-        empty ? base::Result<Length>(Length{}) : parse_length(text, system, "");
+    const auto length = empty ? base::Result<Length>(Length{}) : parse_length(text, system, "");
     if (!length)
         return std::nullopt;
     const Length step = system == UnitSystem::inch ? inches(1.0 / 16.0) : millimetres(0.5);

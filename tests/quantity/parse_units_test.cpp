@@ -87,3 +87,13 @@ TEST_CASE("a missing or foreign unit is refused with the field") {
     check(parse_ratio("0.4 mm", "station.force"));
     check(parse_ratio("x", "station.force"));
 }
+
+TEST_CASE("a whole number is one, and nothing beside it") {
+    CHECK(parse_whole("12", "n").value() == 12);
+    CHECK(parse_whole(" -3 ", "n").value() == -3);
+    CHECK(parse_whole("1e3", "n").value() == 1000);
+    for (const char* text : {"", "1.5", "1/2", "12 mm", "2000000", "x"}) {
+        CAPTURE(std::string(text));
+        CHECK_FALSE(parse_whole(text, "n"));
+    }
+}

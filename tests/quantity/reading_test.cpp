@@ -10,7 +10,8 @@ using namespace treadle::quantity;
 
 namespace {
 
-// Worked by hand: 1 in = 25.4 mm, 1 US ton = 8.896443 kN, 1 ksi = 6.894757 MPa, 1 lb = 0.45359237 kg.
+// Worked by hand: 1 in = 25.4 mm, 1 US ton = 8.896443 kN, 1 ksi = 6.894757 MPa, 1 lb = 0.45359237
+// kg.
 struct Said {
     const char* typed;
     const char* words;
@@ -123,8 +124,7 @@ TEST_CASE("other quantities are said in their own units") {
           "100 kN = 11.24 ton");
     CHECK(reading_of(parse_stress("36", inch, ""), inch).words == "36 ksi = 248.2 MPa");
     CHECK(reading_of(parse_mass("10", inch, ""), inch).words == "10 lb = 4.54 kg");
-    CHECK(reading_of(parse_density("7850 kg/m3", ""), inch).words ==
-          "0.2836 lb/in3 = 7850 kg/m3");
+    CHECK(reading_of(parse_density("7850 kg/m3", ""), inch).words == "0.2836 lb/in3 = 7850 kg/m3");
     CHECK(reading_of(parse_angle("90", ""), inch).words == "90°");
     CHECK(reading_of(parse_ratio("0.42", ""), inch).words == "0.42");
     CHECK_FALSE(reading_of(parse_force("5 mm", inch, ""), inch).trouble.empty());
@@ -137,10 +137,9 @@ TEST_CASE("every sixty-fourth up to 40 ft is typed back from what is said") {
         const std::string said = in_both(length, UnitSystem::inch);
         const auto read =
             parse_length(said.substr(0, said.find(" = ")), UnitSystem::inch, "length");
-        const auto fraction = parse_length(
-            print(length, {UnitSystem::inch, 64}), UnitSystem::metric, "length");
-        const auto feet =
-            parse_length(print_feet(length, {UnitSystem::inch, 64}), {}, "length");
+        const auto fraction =
+            parse_length(print(length, {UnitSystem::inch, 64}), UnitSystem::metric, "length");
+        const auto feet = parse_length(print_feet(length, {UnitSystem::inch, 64}), {}, "length");
         wrong += !read || *read != length || !fraction || *fraction != length || !feet ||
                  *feet != length;
     }

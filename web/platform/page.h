@@ -40,6 +40,13 @@ struct KeyEvent {
     bool alt = false;
 };
 
+/// Text that stands in a field while the user types: told at every letter, taken only at the end.
+struct Typing {
+    std::string id; ///< of the field that has the keyboard; empty: none
+    std::string text;
+    bool by_touch = false; ///< a finger went into it, and no key of a keyboard was pressed since
+};
+
 struct StageSize {
     float width = 0; ///< CSS pixels
     float height = 0;
@@ -69,6 +76,7 @@ public:
     // From the mirror's elements, by the id of their node.
     virtual void activate(const std::string& id) = 0;
     virtual void commit_text(const std::string& id, const std::string& value) = 0;
+    virtual void typing(const Typing& typing) = 0;
     virtual void choose(const std::string& id, int index) = 0;
     virtual void focus(const std::string& id) = 0; ///< empty: nothing has the focus
     virtual void scrolled(const std::string& id, float offset) = 0;

@@ -50,6 +50,14 @@ struct PickedFile {
     std::string bytes;
 };
 
+/// What a key drawn by the page does to the field that has the keyboard.
+struct TextEdit {
+    enum class Kind : std::uint8_t { insert, erase, replace, next, done };
+    Kind kind = Kind::insert;
+    std::string id;
+    std::string text; ///< for insert and replace
+};
+
 class Ports {
 public:
     virtual ~Ports() = default;
@@ -107,6 +115,12 @@ public:
                     long long most_work,
                     std::function<void(const std::string&)> answer) = 0;
     virtual void stop_cut(int ticket) = 0;
+
+    /// Changes the text of a field at its caret, or leaves it for the next one.
+    virtual void edit_text(const TextEdit& edit) = 0;
+    /// Puts text on the clipboard. Where the browser refuses, it is shown selected, to be copied by
+    /// hand. Answers whether it is on the clipboard.
+    virtual void copy_text(const std::string& text, std::function<void(bool)> answer) = 0;
 
     /// Local wall time for "Saved 10:41". The core never sees a clock.
     [[nodiscard]] virtual std::string now_text() = 0;

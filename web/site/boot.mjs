@@ -10,10 +10,20 @@ function trouble(title, words) {
   document.documentElement.dataset.state = 'trouble';
 }
 
+// What stopped the start, and what to try.
+function causeOf(error) {
+  const words = String(error?.message ?? error);
+  const why = words ? ` (${words.slice(0, 200)})` : '';
+  if (error?.name === 'CompileError' || /unsafe-eval|wasm.*(blocked|refused|disallow)/i.test(words)) {
+    return 'WebAssembly was blocked, by a setting of this browser or a rule of this network. Allow it '
+      + `for this page, or open the page in another browser.${why}`;
+  }
+  return 'A file is missing or was blocked. Reload the page; if that does not help, ask whoever runs '
+    + `this server whether all files are there.${why}`;
+}
+
 function notStarted(error) {
-  trouble('The page could not start',
-    'A file is missing or was blocked: ' + error.message + '. Reload the page; if that does not '
-    + 'help, ask whoever runs this server whether all files are there.');
+  trouble('The page could not start', causeOf(error));
 }
 
 async function bytesOf(name) {
@@ -50,7 +60,8 @@ async function start() {
       return {};
     },
     startCutting: async (answered) => (await import('./cutting.mjs')).start_cutting(answered),
-    onAbort: (reason) => trouble('The program has a fault and stopped',
+    onAbort: (reason) => document.documentElement.dataset.state === 'starting'
+      ? notStarted(new Error(reason)) : trouble('The program has a fault and stopped',
       'What you entered and stored is kept. Reload the page to go on. (' + reason + ')'),
   });
 }

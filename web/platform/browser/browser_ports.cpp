@@ -101,6 +101,15 @@ void BrowserPorts::stop_cut(int ticket) {
         treadle_cut(ticket, "", 0);
 }
 
+void BrowserPorts::edit_text(const TextEdit& edit) {
+    treadle_edit_text(edit.id.c_str(), static_cast<int>(edit.kind), edit.text.c_str());
+}
+
+void BrowserPorts::copy_text(const std::string& text, std::function<void(bool)> answer) {
+    copies_[next_ticket_] = std::move(answer);
+    treadle_copy(text.c_str(), next_ticket_++);
+}
+
 std::string BrowserPorts::now_text() { return taken(treadle_now_text()); }
 
 void BrowserPorts::announce(const std::string& sentence) { treadle_announce(sentence.c_str()); }
@@ -125,6 +134,11 @@ void BrowserPorts::stored(int ticket, StoreOutcome outcome) {
 void BrowserPorts::picked(int ticket, PickedFile file) {
     answer_once(picks_, ticket, std::move(file));
     request_frame("picked", 2);
+}
+
+void BrowserPorts::copied(int ticket, bool done) {
+    answer_once(copies_, ticket, done);
+    request_frame("copied", 2);
 }
 
 void BrowserPorts::was_cut(int ticket, const std::string& answer) {

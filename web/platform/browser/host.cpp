@@ -18,7 +18,8 @@ constexpr const char* k_canvas = "#canvas";
 struct Host {
     Page* page = nullptr;
     EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = 0;
-    bool context_ok = false;
+    bool context_ok = false; ///< frames can be made
+    bool draws = false;      ///< onto the canvas; else the mirror alone is shown
     bool frame_asked = false;
     double last_ms = 0;
 };
@@ -52,10 +53,13 @@ void draw_frame(double now_ms) {
     const double seconds = h.last_ms > 0 ? (now_ms - h.last_ms) / 1000 : 0;
     h.last_ms = now_ms;
     h.page->prepare();
-    ImGui_ImplOpenGL3_NewFrame();
-    load_fonts_texture();
+    if (h.draws) {
+        ImGui_ImplOpenGL3_NewFrame();
+        load_fonts_texture();
+    }
     h.page->frame(seconds);
-    render();
+    if (h.draws)
+        render();
     treadle_mirror(h.page->take_mirror_changes().c_str());
     treadle_count_frame(static_cast<int>(ports.pacer.drawn()),
                         emscripten_performance_now() - began_ms);
@@ -118,21 +122,16 @@ bool make_context() {
 
 } // namespace
 
-bool run(Page& page) {
+void run(Page& page) {
     Host& h = host();
-    if (!make_context()) {
-        treadle_trouble("This page needs WebGL 2",
-                        "Your browser did not give it. It may be switched off in the browser's "
-                        "settings, or the graphics driver may be too old. Nothing that you stored "
-                        "is lost.");
-        return false;
-    }
+    h.draws = make_context();
+    if (!h.draws)
+        treadle_plain();
     h.page = &page;
     h.context_ok = true;
     browser_ports().schedule = schedule_frame;
     treadle_listen();
     browser_ports().request_frame("start", 3);
-    return true;
 }
 
 } // namespace treadle::platform::browser
@@ -180,6 +179,14 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_activate(const char* id) { host().page->act
 
 EMSCRIPTEN_KEEPALIVE void treadle_on_text(const char* id, const char* value) {
     host().page->commit_text(id, value);
+}
+
+EMSCRIPTEN_KEEPALIVE void treadle_on_typing(const char* id, const char* text, int by_touch) {
+    host().page->typing({id, text, by_touch != 0});
+}
+
+EMSCRIPTEN_KEEPALIVE void treadle_on_copied(int ticket, int done) {
+    browser_ports().copied(ticket, done != 0);
 }
 
 EMSCRIPTEN_KEEPALIVE void treadle_on_choose(const char* id, int index) {

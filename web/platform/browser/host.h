@@ -15,8 +15,8 @@ namespace treadle::platform::browser {
 /// A file that the boot script fetched before the program started: 0 regular, 1 bold.
 [[nodiscard]] std::string boot_file(int index);
 
-/// Takes over the stage and draws. Returns at once; the page must live on. False when there is no
-/// WebGL 2: the user has then been told.
-bool run(Page& page);
+/// Takes over the stage and draws. Returns at once; the page must live on. Without WebGL 2 nothing
+/// is drawn: the mirror's elements are shown in its place.
+void run(Page& page);
 
 } // namespace treadle::platform::browser

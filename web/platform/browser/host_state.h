@@ -40,6 +40,8 @@ public:
             long long most_work,
             std::function<void(const std::string&)> answer) override;
     void stop_cut(int ticket) override;
+    void edit_text(const TextEdit& edit) override;
+    void copy_text(const std::string& text, std::function<void(bool)> answer) override;
     std::string now_text() override;
     void announce(const std::string& sentence) override;
     void use_look(const std::string& name, float text_scale) override;
@@ -54,6 +56,7 @@ public:
     void leaving() const;
     void typing(const std::string& id, const std::string& text) const;
     void picked(int ticket, PickedFile file);
+    void copied(int ticket, bool done);
     void was_cut(int ticket, const std::string& answer);
 
     FramePacer pacer;
@@ -68,6 +71,7 @@ private:
     std::function<void()> leave_;
     std::function<void(const std::string& id, const std::string& text)> type_;
     std::map<int, std::function<void(PickedFile)>> picks_;
+    std::map<int, std::function<void(bool)>> copies_;
     std::map<int, std::function<void(const std::string&)>> cuts_;
 };
 

@@ -46,6 +46,11 @@ public:
             long long most_work,
             std::function<void(const std::string&)> answer) override;
     void stop_cut(int ticket) override { stopped.push_back(ticket); }
+    void edit_text(const TextEdit& edit) override { edits.push_back(edit); }
+    void copy_text(const std::string& text, std::function<void(bool)> answer) override {
+        copied = text;
+        answer(true);
+    }
     std::string now_text() override { return "10:41"; }
     void announce(const std::string& sentence) override { announced.push_back(sentence); }
     void use_look(const std::string& name, float) override { look = name; }
@@ -68,6 +73,8 @@ public:
     std::string preview;
     std::vector<std::string> announced;
     std::string look;
+    std::vector<TextEdit> edits;
+    std::string copied;
     bool awake = false;
     std::string fragment;
     /// Cuts at once; the one who tests knows how. None: there is no working on lists.

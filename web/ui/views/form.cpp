@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 
+#include "ui/views/figure_kinds.h"
 #include "ui/views/refusal_words.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/fields.h"
@@ -12,16 +13,6 @@
 namespace treadle::views {
 
 namespace {
-
-base::Result<int> parse_whole(std::string_view text, std::string_view field) {
-    const std::optional<double> number = base::read_number(base::trim(text));
-    constexpr double k_largest = 1'000'000;
-    if (!number || !(*number >= -k_largest && *number <= k_largest) ||
-        *number != static_cast<double>(static_cast<int>(*number)))
-        return base::Refusal{
-            std::string(field), "A whole number is needed here.", "0, 1, 2 and so on, no parts"};
-    return static_cast<int>(*number);
-}
 
 template <class Value>
 const char* unknown(const std::optional<Value>& value) {
@@ -99,7 +90,7 @@ std::optional<std::string> Form::box(std::string_view label,
                                      std::string_view key,
                                      const std::string& shown,
                                      std::string_view note,
-                                     bool figure) {
+                                     const ui::FigureKind* kind) {
     const std::string id = full(key);
     const Fault* fault = find_fault(desk_.state, id);
     ui::Field field;
@@ -108,9 +99,10 @@ std::optional<std::string> Form::box(std::string_view label,
     field.note = note;
     const std::string error = fault ? fault->reason + " " + mend_words(shown) : std::string();
     field.error = error;
+    field.kind = kind;
     const ui::Rect cell = next_cell(fault ? std::string_view(error) : note);
-    std::optional<std::string> typed = figure ? ui::number_field(desk_.ui, id, cell, field)
-                                              : ui::text_field(desk_.ui, id, cell, field);
+    std::optional<std::string> typed = kind ? ui::number_field(desk_.ui, id, cell, field)
+                                            : ui::text_field(desk_.ui, id, cell, field);
     if (!typed)
         return std::nullopt;
     if (*typed == shown) { // put back as it was: nothing to do, and nothing wrong any more
@@ -128,7 +120,9 @@ std::optional<Value> Form::entry(std::string_view label,
                                  const std::string& shown,
                                  std::string_view note,
                                  const Parse& parse) {
-    const std::optional<std::string> typed = box(label, key, shown, note, true);
+    const ui::FigureKind kind =
+        figure_kind(static_cast<const Value*>(nullptr), desk_.style().system);
+    const std::optional<std::string> typed = box(label, key, shown, note, &kind);
     if (!typed)
         return std::nullopt;
     const auto read = parse(*typed);
@@ -148,7 +142,7 @@ std::optional<std::string> Form::text(std::string_view label,
                                       std::string_view key,
                                       std::string_view value,
                                       std::string_view note) {
-    return box(label, key, std::string(value), note, false);
+    return box(label, key, std::string(value), note, nullptr);
 }
 
 std::optional<Length>
@@ -166,7 +160,9 @@ std::optional<std::optional<Value>> Form::maybe_entry(std::string_view label,
                                                       const std::string& shown,
                                                       std::string_view note,
                                                       const Parse& parse) {
-    const std::optional<std::string> typed = box(label, key, shown, note, true);
+    const ui::FigureKind kind =
+        figure_kind(static_cast<const Value*>(nullptr), desk_.style().system);
+    const std::optional<std::string> typed = box(label, key, shown, note, &kind);
     if (!typed)
         return std::nullopt;
     if (base::trim(*typed).empty())
@@ -237,7 +233,7 @@ std::optional<std::optional<int>> Form::maybe(std::string_view label,
                                               std::string_view empty) {
     const std::string shown = value ? std::to_string(*value) : "";
     return maybe_entry<int>(label, key, shown, value ? "" : empty, [&](const std::string& typed) {
-        return parse_whole(typed, key);
+        return quantity::parse_whole(typed, key);
     });
 }
 
@@ -258,7 +254,7 @@ Form::angle(std::string_view label, std::string_view key, Angle value, std::stri
 
 std::optional<int> Form::whole(std::string_view label, std::string_view key, int value) {
     return entry<int>(label, key, std::to_string(value), "", [&](const std::string& typed) {
-        return parse_whole(typed, key);
+        return quantity::parse_whole(typed, key);
     });
 }
 

@@ -11,6 +11,7 @@
 #include "quantity/parse.h"
 
 #include "ui/views/desk.h"
+#include "ui/widgets/entry.h"
 
 #include <optional>
 #include <span>
@@ -99,7 +100,7 @@ private:
                                    std::string_view key,
                                    const std::string& shown,
                                    std::string_view note,
-                                   bool figure);
+                                   const ui::FigureKind* kind); ///< none: words
     /// `below`: words under the box, as many lines as they need.
     ui::Rect next_cell(std::string_view below);
     [[nodiscard]] ui::Rect key_place(const ui::Rect& cell, float width);

@@ -122,7 +122,12 @@ enum class Wish {
     hide_hint,
     show_hint
 };
-using Ask = std::variant<FieldEdit, PlainEdit, Wish, ScreenWishes>;
+/// Text for the clipboard; `what` it is, to be said when it is there: "The working".
+struct CopyText {
+    std::string what;
+    std::string text;
+};
+using Ask = std::variant<FieldEdit, PlainEdit, CopyText, Wish, ScreenWishes>;
 
 [[nodiscard]] const Fault* find_fault(const State& state, const std::string& field);
 void clear_fault(State& state, const std::string& field);

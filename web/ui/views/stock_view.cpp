@@ -109,6 +109,35 @@ float mend(Desk& desk, const ui::Rect& rect, const StockGroupReading& group) {
     return place.bottom() + ui.size().gap;
 }
 
+/// The cutting list of one section, as it is read on the screen.
+std::string as_text(const StockGroupReading& group) {
+    std::string text = group.title + "\n" + group.parting + "\n" + group.proof + "\n";
+    for (const std::string& line : group.use)
+        text += line + "\n";
+    text += group.sums + "\n";
+    for (const StockBarReading& bar : group.bars) {
+        text += "\n" + bar.title + ": " + bar.left + "\n";
+        for (const StockCutReading& cut : bar.cuts)
+            text += "  " + cut.title + (cut.stop.empty() ? "" : ", " + cut.stop) + "\n";
+    }
+    return text;
+}
+
+float copy_key(Desk& desk, const ui::Rect& rect, const StockGroupReading& group) {
+    ui::Ui& ui = desk.ui;
+    const std::string name = "Copy the list of " + group.title;
+    ui::Button key;
+    key.label = "Copy the list";
+    key.name = name;
+    key.size = ui::TextSize::small;
+    const ui::Rect place{rect.x, rect.y, ui::button_width(ui, key), ui.size().target};
+    if (ui::button(ui, "copy", place, key)) {
+        desk.ask(CopyText{"The cutting list", as_text(group)});
+        ui.want_frame();
+    }
+    return place.bottom() + ui.size().gap;
+}
+
 float one_group(Desk& desk, const ui::Rect& rect, const StockGroupReading& group, std::size_t i) {
     ui::Ui& ui = desk.ui;
     const ui::Scope scope(ui, "group-" + std::to_string(i));
@@ -134,7 +163,8 @@ float one_group(Desk& desk, const ui::Rect& rect, const StockGroupReading& group
         rest.y += ui::paragraph(ui, rest, line);
     if (!group.sums.empty())
         rest.y += ui::paragraph(ui, rest, group.sums, k_quiet);
-    return bars(desk, rest, group, i) + ui.size().margin;
+    rest.y = bars(desk, rest, group, i);
+    return copy_key(desk, rest, group) + ui.size().margin;
 }
 
 float to_the_rack(Desk& desk, const ui::Rect& rect) {

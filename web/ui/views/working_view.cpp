@@ -1,6 +1,7 @@
 #include "ui/views/working_view.h"
 
 #include "ui/views/help_view.h"
+#include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 
 namespace treadle::views {
@@ -36,10 +37,39 @@ float one_working(Desk& desk, ui::Rect rest, const std::vector<std::string>& lin
     return rest.y + ui.size().margin;
 }
 
+/// As it is read on the screen, a line for a line and a blank one between two workings.
+std::string as_text(Desk& desk, int part, int operation) {
+    std::string text;
+    for (const int of : {operation, plan::k_none}) {
+        for (const std::vector<std::string>& lines :
+             desk.readings.working(desk.session, part, of)) {
+            for (const std::string& line : lines)
+                text += line + "\n";
+            text += "\n";
+        }
+    }
+    return text;
+}
+
+float copy_key(Desk& desk, const ui::Rect& rect, int part, int operation) {
+    ui::Button key;
+    key.label = "Copy";
+    key.name = "Copy the working";
+    key.size = ui::TextSize::small;
+    const float width = ui::button_width(desk.ui, key);
+    const float height = desk.ui.size().target;
+    if (ui::button(desk.ui, "copy-working", {rect.x, rect.y, width, height}, key)) {
+        desk.ask(CopyText{"The working", as_text(desk, part, operation)});
+        desk.ui.want_frame();
+    }
+    return rect.y + height + desk.ui.size().gap;
+}
+
 } // namespace
 
 float working_view(Desk& desk, const ui::Rect& rect, int part, int operation) {
     ui::Rect rest = rect;
+    rest.y = copy_key(desk, rest, part, operation);
     for (const int of : {operation, plan::k_none}) {
         if (of == plan::k_none) {
             desk.ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);

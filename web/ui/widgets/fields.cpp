@@ -77,8 +77,20 @@ field_of_words(Ui& ui, std::string_view id, const Rect& rect, const Field& field
         node.note.append(node.note.empty() ? "" : ", ").append(field.note);
     node.error.assign(field.error);
     node.live = field.live;
+    node.on = role == Role::number && ui.pad_wish() != PadWish::never;
     const std::string full = node.id;
     add_error_node(ui, id, parts, field);
+    if (const platform::Typing* typing = ui.typing_in(full)) {
+        ui.keep_in_sight(rect.common({rect.x, rect.y, rect.w, parts.box.bottom() - rect.y}));
+        if (role == Role::number && field.kind != nullptr)
+            ui.enter({full,
+                      std::string(field.label),
+                      std::string(field.value),
+                      typing->text,
+                      parts.box,
+                      *field.kind,
+                      typing->by_touch});
+    }
     if (ui.is_visible(rect)) {
         const Rect room = draw_frame(ui, parts, field, ui.touch(full));
         const TextSize size = role == Role::number ? TextSize::large : TextSize::body;

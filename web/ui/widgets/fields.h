@@ -9,6 +9,7 @@
 
 #pragma once
 
+#include "ui/widgets/entry.h"
 #include "ui/widgets/ui.h"
 
 #include <optional>
@@ -25,6 +26,7 @@ struct Field {
     std::string_view note;  ///< small, below the box, when there is no error
     std::string_view error; ///< below the box, with the cross of "does not fit"
     bool enabled = true;
+    const FigureKind* kind = nullptr; ///< of a figure: what the number pad and the echo need
     bool live = false; ///< gives the text at every letter; arrows, Enter and Escape are the page's
 };
 

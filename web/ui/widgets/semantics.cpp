@@ -17,7 +17,8 @@ bool same(const Node& a, const Node& b) {
     return a.role == b.role && a.name == b.name && a.value == b.value && a.note == b.note &&
            a.error == b.error && a.options == b.options && a.selected == b.selected &&
            a.level == b.level && a.enabled == b.enabled && a.on == b.on && a.live == b.live &&
-           a.rect == b.rect && a.content_height == b.content_height && a.offset == b.offset;
+           a.keeps_focus == b.keeps_focus && a.rect == b.rect &&
+           a.content_height == b.content_height && a.offset == b.offset;
 }
 
 void write_node(base::JsonWriter& json, const Node& node) {
@@ -25,6 +26,8 @@ void write_node(base::JsonWriter& json, const Node& node) {
     json.field("id", node.id).field("role", role_word(node.role)).field("name", node.name);
     json.field("value", node.value).field("note", node.note).field("error", node.error);
     json.field("enabled", node.enabled).field("on", node.on).field("level", node.level);
+    if (node.keeps_focus)
+        json.field("keep", true);
     if (node.live)
         json.field("live", true);
     json.key("box").begin_array();
@@ -108,6 +111,7 @@ Node& Semantics::add(std::string_view id, Role role) {
     node.enabled = true;
     node.on = false;
     node.live = false;
+    node.keeps_focus = false;
     node.parent = open_.empty() ? -1 : open_.back();
     node.content_height = 0;
     node.offset = 0;

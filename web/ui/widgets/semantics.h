@@ -53,8 +53,10 @@ struct Node {
     bool enabled = true;
     bool on = false;   ///< checked, selected or pressed
     bool live = false; ///< a text field that gives every letter at once
-    int parent = -1;   ///< index of the container
-    Rect rect;         ///< inside a scroll: from the top left of its content
+    bool keeps_focus =
+        false;       ///< a container: pressing what is in it leaves the keyboard where it is
+    int parent = -1; ///< index of the container
+    Rect rect;       ///< inside a scroll: from the top left of its content
     float content_height = 0;
     float offset = 0; ///< of a scroll
 };
@@ -64,6 +66,8 @@ public:
     void begin_frame();
     /// A fresh node in reused memory, inside the open container.
     Node& add(std::string_view id, Role role);
+    /// The node added last.
+    [[nodiscard]] Node& last() { return nodes_[count_ - 1]; }
     /// Nodes added from now on are inside the container added last.
     void open_last();
     /// Ends the innermost container and gives it back.

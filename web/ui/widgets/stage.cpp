@@ -50,6 +50,11 @@ void Stage::use_text_scale(float scale) {
     apply_theme();
 }
 
+void Stage::use_pad(PadWish wish) {
+    ui_.pad_wish_ = wish;
+    ports_.request_frame("pad", 2);
+}
+
 void Stage::apply_theme() {
     const ThemeKind wished = preferences_.more_contrast ? ThemeKind::sun
                              : preferences_.dark        ? ThemeKind::dark
@@ -71,6 +76,7 @@ void Stage::resize(const platform::StageSize& size) {
     if (size.density != size_.density)
         fonts_stale_ = true;
     size_ = size;
+    ui_.frames_to_reveal_ = 2;
     apply_theme();
 }
 
@@ -130,6 +136,13 @@ void Stage::activate(const std::string& id) {
 void Stage::commit_text(const std::string& id, const std::string& value) {
     ui_.texts_[id] = value;
     ports_.request_frame("text", 2);
+}
+
+void Stage::typing(const platform::Typing& typing) {
+    if (typing.id != ui_.typing_.id)
+        ui_.frames_to_reveal_ = 2;
+    ui_.typing_ = typing;
+    ports_.request_frame("typing", 1);
 }
 
 void Stage::choose(const std::string& id, int index) {
@@ -263,12 +276,27 @@ void Stage::frame(double seconds_since_last) {
     // After an idle hour the clock must not jump.
     io.DeltaTime = static_cast<float>(std::clamp(seconds_since_last, 0.001, 0.1));
     ImGui::NewFrame();
-    ui_.begin_frame({0, 0, size_.width, size_.height}, *ImGui::GetBackgroundDrawList());
-    draw_(ui_);
-    ui_.end_frame();
+    draw_page();
     ImGui::Render();
     if (ui_.wants_frame_)
         ports_.request_frame("page", 1);
+}
+
+/// The page in the room that the number pad leaves, and the pad over it.
+void Stage::draw_page() {
+    const Rect whole{0, 0, size_.width, size_.height};
+    const Rect room = pad_.room_for_page(ui_, whole);
+    if (!(room == ui_.screen_))
+        ui_.frames_to_reveal_ = 2;
+    ui_.begin_frame(room, *ImGui::GetBackgroundDrawList());
+    draw_(ui_);
+    ui_.screen_ = whole;
+    if (const auto edit = pad_.draw(ui_, whole, ui_.entry_)) {
+        ports_.edit_text(*edit);
+        ui_.want_frame();
+    }
+    ui_.screen_ = room;
+    ui_.end_frame();
 }
 
 std::string Stage::take_mirror_changes() { return ui_.semantics_.take_changes(); }

@@ -9,6 +9,7 @@
 #include "platform/gestures.h"
 #include "platform/page.h"
 #include "platform/ports.h"
+#include "ui/widgets/number_pad.h"
 #include "ui/widgets/ui.h"
 
 #include <functional>
@@ -31,6 +32,7 @@ public:
     void use_theme(std::optional<ThemeKind> kind);
     void use_density(std::optional<Density> density);
     void use_text_scale(float scale);
+    void use_pad(PadWish wish);
 
     [[nodiscard]] Ui& ui() { return ui_; }
 
@@ -41,6 +43,7 @@ public:
     bool key(const platform::KeyEvent& event) override;
     void activate(const std::string& id) override;
     void commit_text(const std::string& id, const std::string& value) override;
+    void typing(const platform::Typing& typing) override;
     void choose(const std::string& id, int index) override;
     void focus(const std::string& id) override;
     void scrolled(const std::string& id, float offset) override;
@@ -61,11 +64,13 @@ private:
     bool pinch_starts(float x, float y) override;
     void pinch(float x, float y, float factor, float dx, float dy) override;
     void apply_theme();
+    void draw_page();
 
     platform::Ports& ports_;
     std::function<void(Ui&)> draw_;
     ImGuiContext* context_ = nullptr;
     Ui ui_;
+    NumberPad pad_;
     platform::Gestures gestures_;
     Surface* pinched_ = nullptr; ///< while two fingers are down
     HandleDrag last_drag_;

@@ -43,6 +43,7 @@ void Ui::begin_frame(const Rect& screen, ImDrawList& draw) {
     scroll_modal_from_ = 0;
     known_keys_.clear();
     cut_words_.clear();
+    entry_.reset();
     fill(screen, Ink::paper);
 }
 
@@ -63,6 +64,8 @@ bool Ui::end_frame() {
         ++activation.frames;
     std::erase_if(activations_, [](const Activation& a) { return a.frames > 1; });
     if (!activations_.empty())
+        wants_frame_ = true;
+    if (frames_to_reveal_ > 0 && --frames_to_reveal_ > 0)
         wants_frame_ = true;
     const bool changed = semantics_.end_frame(focus_wish_);
     focus_wish_.clear();
@@ -318,6 +321,15 @@ std::map<std::string, float> Ui::scroll_offsets() const {
 void Ui::scroll_to(const std::string& full_id, float offset) {
     scrolls_[full_id].offset = offset;
     wants_frame_ = true;
+}
+
+const platform::Typing* Ui::typing_in(const std::string& full_id) const {
+    return !full_id.empty() && typing_.id == full_id ? &typing_ : nullptr;
+}
+
+void Ui::keep_in_sight(const Rect& rect) {
+    if (frames_to_reveal_ > 0)
+        bring_into_sight(rect);
 }
 
 void Ui::bring_into_sight(const Rect& rect) {

@@ -7,6 +7,7 @@
 
 #include "ui/theme/fonts.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/entry.h"
 #include "ui/widgets/rect.h"
 #include "ui/widgets/semantics.h"
 #include "ui/widgets/surface.h"
@@ -118,6 +119,14 @@ public:
     [[nodiscard]] bool take_activation(const std::string& full_id);
     [[nodiscard]] std::optional<std::string> take_text(const std::string& full_id);
     [[nodiscard]] std::optional<int> take_choice(const std::string& full_id);
+    /// What is being typed into the field with this full id; none when the keyboard is elsewhere.
+    [[nodiscard]] const platform::Typing* typing_in(const std::string& full_id) const;
+    /// The field that has the keyboard tells what the number pad and the echo need of it.
+    void enter(Entering entry) { entry_ = std::move(entry); }
+    [[nodiscard]] PadWish pad_wish() const { return pad_wish_; }
+    /// Scrolls the open area so that `rect` is seen whole, once after the keyboard came into a
+    /// field and whenever the room for the page changes; not against the user's own scrolling.
+    void keep_in_sight(const Rect& rect);
     /// After a control was drawn: its ring, when it has the keyboard.
     void draw_focus_ring(const std::string& full_id, const Rect& rect);
 
@@ -219,6 +228,10 @@ private:
     std::string focused_;
     std::string focus_wish_;
     std::vector<std::string> cut_words_;
+    platform::Typing typing_;
+    std::optional<Entering> entry_;
+    PadWish pad_wish_ = PadWish::by_touch;
+    int frames_to_reveal_ = 0; ///< a first one may not know the height of the content yet
     bool wants_frame_ = false;
 };
 

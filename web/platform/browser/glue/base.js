@@ -13,6 +13,7 @@ mergeInto(LibraryManager.library, {
     canvas: null,
     pointerUpAt: 0,
     lastPointer: 'mouse',
+    byTouch: false, // the last press was a finger's, and no key of a keyboard came since
     wakeTimer: 0,
     contextTimer: 0,
     database: null,
@@ -20,6 +21,8 @@ mergeInto(LibraryManager.library, {
     wantsAwake: false,
     focusBeforeDialog: null,
     focusBeforePreview: null,
+    focusBeforeCopy: null,
+    plain: false, // without a drawing surface
     dialogId: '',
     cutting: null, // a promise of the function that asks the cutter
 
@@ -59,6 +62,21 @@ mergeInto(LibraryManager.library, {
       document.getElementById('splash').hidden = true;
       box.hidden = false;
       document.documentElement.dataset.state = 'trouble';
+    },
+
+    // Where a system keyboard covers the page instead of making it smaller, the stage is made so.
+    listenKeyboardRoom: function () {
+      var seen = window.visualViewport;
+      if (!seen) return;
+      var fit = function () {
+        // Two fingers that enlarge the page are no keyboard.
+        var covered = seen.scale > 1.01 ? 0 : window.innerHeight - seen.height;
+        var isKeyboard = covered > 100;
+        Treadle.stage.style.setProperty('--covered', (isKeyboard ? covered : 0) + 'px');
+        Treadle.stage.style.setProperty('--shift', (isKeyboard ? seen.offsetTop : 0) + 'px');
+      };
+      seen.addEventListener('resize', fit);
+      seen.addEventListener('scroll', fit);
     },
 
     // ---- size and preferences ------------------------------------------------------------------
@@ -112,6 +130,8 @@ mergeInto(LibraryManager.library, {
     // For whoever compares the picture with the mirror: what can be pressed, and where.
     window['treadle_drawn'] = function () { return JSON.parse(UTF8ToString(_treadle_drawn())); };
     Treadle.listenPreview();
+    Treadle.listenCopyBox();
+    Treadle.listenKeyboardRoom();
     document.addEventListener('visibilitychange', Treadle.takeWakeLock);
   },
 

@@ -22,12 +22,47 @@ mergeInto(LibraryManager.library.$Treadle, {
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'k') return true;
     return Treadle.isLive(element) && /^(Enter|Escape|ArrowUp|ArrowDown)$/.test(event.key);
   },
+  isFigure: function (element) {
+    return element.classList.contains('m-number');
+  },
+  // What stands in a field goes to the page at every letter; it is read there, never planned.
+  tellTyping: function (element) {
+    Treadle.withText(element ? element.dataset.id : '', function (at) {
+      Treadle.withText(element ? element.value : '', function (words) {
+        _treadle_on_typing(at, words, Treadle.byTouch ? 1 : 0);
+      });
+    });
+  },
+  // Takes what was typed and goes to the next figure; the last one stays, with all of it selected.
+  goOn: function (element) {
+    Treadle.commit(element);
+    var figures = Array.prototype.filter.call(
+      Treadle.mirror.querySelectorAll('.m-number:not(:disabled)'),
+      function (one) { return !one.closest('[inert]'); });
+    var next = figures[figures.indexOf(element) + 1];
+    if (next) next.focus();
+    else element.select();
+  },
+  edit: function (element, kind, words) {
+    if (document.activeElement !== element) element.focus({ preventScroll: true });
+    if (kind === 3) return Treadle.goOn(element);
+    if (kind === 4) return element.blur();
+    var from = element.selectionStart, to = element.selectionEnd;
+    if (kind === 1 && from === to) from = Math.max(0, from - 1);
+    if (kind === 2) {
+      from = 0;
+      to = element.value.length;
+    }
+    element.setRangeText(words, from, to, 'end');
+    element.dispatchEvent(new Event('input', { bubbles: true }));
+  },
   wireText: function (element) {
     // Entering a field selects all of it; the click that entered it must not undo that.
     var entered = false;
     element.addEventListener('focus', function () {
       entered = true;
       element.select();
+      Treadle.tellTyping(element);
     });
     element.addEventListener('click', function () {
       if (entered) element.select();
@@ -36,16 +71,24 @@ mergeInto(LibraryManager.library.$Treadle, {
     element.addEventListener('input', function (event) {
       entered = false;
       if (Treadle.isLive(element) && !event.isComposing) Treadle.commit(element);
+      if (Treadle.isFigure(element)) Treadle.tellTyping(element);
+    });
+    element.addEventListener('blur', function () {
+      Treadle.commit(element);
+      Treadle.tellTyping(null);
     });
     element.addEventListener('compositionend', function () {
       if (Treadle.isLive(element)) Treadle.commit(element);
     });
-    element.addEventListener('blur', function () { Treadle.commit(element); });
     element.addEventListener('keydown', function (event) {
       if (event.isComposing) return;
+      if (event.key !== 'Unidentified') Treadle.byTouch = false; // a real key: no pad is needed
       if (Treadle.isForThePage(element, event)) {
         Treadle.commit(element);
         if (Treadle.sendKey(event)) event.preventDefault();
+      } else if (event.key === 'Enter' && Treadle.isFigure(element)) {
+        Treadle.goOn(element);
+        event.preventDefault();
       } else if (event.key === 'Enter') {
         Treadle.commit(element);
         if (Treadle.lastPointer === 'touch') element.blur();
@@ -81,5 +124,16 @@ mergeInto(LibraryManager.library.$Treadle, {
   // A press may come before the event of the scroll that brought its target into sight.
   tellScrolls: function () {
     Treadle.mirror.querySelectorAll('.m-scroll').forEach(Treadle.tellScroll);
+  },
+});
+
+mergeInto(LibraryManager.library, {
+  // A key that the page draws for a field: insert, erase, replace, next, done. Done when the frame
+  // is over in which the key was pressed: what it commits belongs to the next one.
+  treadle_edit_text__deps: ['$Treadle'],
+  treadle_edit_text: function (id, kind, text) {
+    var node = Treadle.nodes.get(UTF8ToString(id));
+    var words = UTF8ToString(text);
+    if (node) Promise.resolve().then(function () { Treadle.edit(node.element, kind, words); });
   },
 });

@@ -53,6 +53,9 @@ mergeInto(LibraryManager.library.$Treadle, {
     var said = [data.error, data.note].filter(Boolean).join('. ');
     Treadle.attribute(element, 'aria-description', said);
     Treadle.attribute(element, 'aria-invalid', data.error ? 'true' : '');
+    Treadle.attribute(element, 'data-keep', data.keep ? '1' : '');
+    // The page draws keys for figures itself; the system's would lie over them.
+    if (data.role === 'number') Treadle.attribute(element, 'inputmode', data.on ? 'none' : 'text');
     if (data.role === 'tab') Treadle.attribute(element, 'aria-selected', String(data.on));
     if (data.role === 'row') Treadle.attribute(element, 'aria-pressed', String(data.on));
     if (element.tagName === 'BUTTON') {
@@ -107,10 +110,11 @@ mergeInto(LibraryManager.library.$Treadle, {
   },
   // A dialog makes all beside it inert, takes the focus, and gives it back when it goes.
   followDialog: function (order) {
-    var dialog = Treadle.mirror.querySelector(':scope > .m-dialog:last-of-type');
+    var dialogs = Treadle.mirror.querySelectorAll(':scope > .m-dialog');
+    var dialog = dialogs.length > 0 ? dialogs[dialogs.length - 1] : null;
     var id = dialog ? dialog.dataset.id : '';
     Array.prototype.forEach.call(Treadle.mirror.children, function (element) {
-      element.inert = dialog !== null && element !== dialog;
+      element.inert = dialog !== null && element !== dialog && !element.dataset.keep;
     });
     if (id === Treadle.dialogId) return;
     if (dialog) {
@@ -129,8 +133,10 @@ mergeInto(LibraryManager.library.$Treadle, {
       var same = node && node.data.role === data.role &&
         (data.role !== 'heading' || node.data.level === data.level);
       if (!same) {
-        if (node) node.element.remove();
-        node = { element: Treadle.make(data), data: null };
+        var made = Treadle.make(data);
+        // The order may be as it was: what takes another role stays in its place.
+        if (node) node.element.replaceWith(made);
+        node = { element: made, data: null };
         Treadle.nodes.set(data.id, node);
       }
       Treadle.update(node, data);
@@ -142,6 +148,7 @@ mergeInto(LibraryManager.library.$Treadle, {
       if (node && data.role === 'scroll' && node.element.scrollTop !== data.offset)
         node.element.scrollTop = data.offset;
     });
+    if (Treadle.plain) Treadle.dressAll(changes.nodes);
     if (changes.focus && Treadle.nodes.has(changes.focus))
       Treadle.nodes.get(changes.focus).element.focus();
   },

@@ -15,6 +15,7 @@ mergeInto(LibraryManager.library.$Treadle, {
     stage.addEventListener('pointerdown', function (event) {
       if (event.pointerType === 'mouse' && event.button !== 0) return;
       Treadle.lastPointer = event.pointerType;
+      Treadle.byTouch = event.pointerType === 'touch';
       down = down || {};
       down[event.pointerId] = true;
       Treadle.tellScrolls();
@@ -47,6 +48,10 @@ mergeInto(LibraryManager.library.$Treadle, {
         notches(event.deltaX), notches(event.deltaY), zoom ? 1 : 0);
       if (used || !zoom) event.preventDefault();
     }, { passive: false });
+    // Keys that the page draws for a field leave the keyboard in the field.
+    stage.addEventListener('mousedown', function (event) {
+      if (event.target.closest('[data-keep]')) event.preventDefault();
+    });
     stage.addEventListener('contextmenu', function (event) {
       if (event.target.tagName !== 'INPUT') event.preventDefault();
     });
@@ -79,6 +84,7 @@ mergeInto(LibraryManager.library.$Treadle, {
 
   listenKeys: function () {
     document.addEventListener('keydown', function (event) {
+      if (event.key !== 'Unidentified') Treadle.byTouch = false;
       var target = event.target;
       if (event.isComposing || event.defaultPrevented) return;
       var tag = target.tagName;

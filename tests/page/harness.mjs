@@ -14,6 +14,13 @@ export const root = join(here, '..', '..');
 export const site = process.env.TREADLE_SITE ?? join(root, 'build', 'web', 'site');
 export const pictures = join(here, 'out');
 
+/** What a device asks for, by the look that the page answers with. */
+export const looks = {
+  light: { colorScheme: 'light', contrast: 'no-preference' },
+  dark: { colorScheme: 'dark', contrast: 'no-preference' },
+  sun: { colorScheme: 'light', contrast: 'more' },
+};
+
 const tests = [];
 /**
  * Registers a test; `options` go to the browser context (viewport, touch, …), but for `alone`: the

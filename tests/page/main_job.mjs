@@ -12,6 +12,7 @@ import { find, part_row, place, things, verdict_words } from './words.mjs';
 const k_mark = 'HB3'; // demo job: plate 1/2, fits only up to a strength
 const k_thinner = '7/16'; // 1/16 less, which any metal of the grade fits
 const k_hole = '13/16'; // a punch of the demo's crib
+const k_way_ms = 60_000;
 
 /** The page must not open a print dialog, only ask for one. */
 export async function count_prints(page) {
@@ -85,24 +86,29 @@ async function worksheet(page, hand) {
   await until('another print is asked for', async () => (await prints(page)) === 2);
 }
 
+/** What the page does when `thing` is pressed; to get there may take many keys. */
+async function answer(page, event, hand, thing) {
+  const [answered] = await Promise.all([
+    page.waitForEvent(event, { timeout: k_way_ms }),
+    hand.press(thing),
+  ]);
+  return answered;
+}
+const saved = async (page, hand) =>
+  readFileSync(await (await answer(page, 'download', hand, things.save_file)).path());
+
 async function save_and_open(page, hand, hole) {
-  const download = page.waitForEvent('download');
-  await hand.press(things.save_file);
-  const bytes = readFileSync(await (await download).path());
+  const bytes = await saved(page, hand);
   await hand.press(things.undo);
   await hand.press(things.undo);
-  const asked = page.waitForEvent('filechooser');
-  await hand.press(things.open_file);
-  const buffer = Buffer.from(bytes);
-  await (await asked).setFiles({ name: 'saved.json', mimeType: 'application/json', buffer });
+  const chooser = await answer(page, 'filechooser', hand, things.open_file);
+  await chooser.setFiles({ name: 'saved.json', mimeType: 'application/json', buffer: bytes });
   await until('the parts', async () =>
     (await place(page, 'Parts').getAttribute('aria-selected')) === 'true');
   await hand.press(things.part(k_mark));
   await there(page, hole);
-  const again = page.waitForEvent('download');
   await hand.press(things.place('Sheets'));
-  await hand.press(things.save_file);
-  assert.equal(readFileSync(await (await again).path(), 'utf8'), bytes.toString('utf8'));
+  assert.equal((await saved(page, hand)).toString('utf8'), bytes.toString('utf8'));
 }
 
 export async function main_job(page, make_hand) {

@@ -5,7 +5,7 @@
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-import { root, with_pages } from './harness.mjs';
+import { looks, root, with_pages } from './harness.mjs';
 import { settled, walk } from './walk.mjs';
 
 const into = process.env.TREADLE_SHOTS ?? join(root, 'build', 'shots');
@@ -13,12 +13,6 @@ const sizes = {
   'touch-800x1280': { viewport: { width: 800, height: 1280 }, hasTouch: true, isMobile: true },
   'desk-1280x800': { viewport: { width: 1280, height: 800 } },
 };
-const looks = {
-  light: { colorScheme: 'light', contrast: 'no-preference' },
-  dark: { colorScheme: 'dark', contrast: 'no-preference' },
-  sun: { colorScheme: 'light', contrast: 'more' },
-};
-
 async function shoot(page, size, only) {
   let count = 0;
   await walk(page, async (view) => {

@@ -25,6 +25,7 @@ App::App(platform::Ports& ports,
       session_(to_document(std::move(first)), catalog_),
       about_(about_lines()),
       stock_(ports),
+      machine_(ports),
       store_(ports),
       place_(ports, state_) {
     store_.when_stored = [this](const std::optional<std::string>& trouble) { stored(trouble); };
@@ -38,7 +39,7 @@ App::App(platform::Ports& ports,
 }
 
 void App::start() {
-    unanswered_ = 5;
+    unanswered_ = 6;
     ports_.load(k_notice_key, [this](const platform::LoadedBytes& answer) {
         state_.notice_open = answer.result != platform::StoreResult::done;
         answered();
@@ -53,6 +54,12 @@ void App::start() {
         answered();
     });
     place_.load([this] { answered(); });
+    machine_.load([this] { answered(); },
+                  [this](const base::Refusal& refusal) {
+                      refused("The record of work at the machine could not be read and was put "
+                              "aside; counting starts anew.",
+                              refusal);
+                  });
     store_.open([this](JobStore::Opened opened) {
         loaded(std::move(opened));
         answered();
@@ -65,6 +72,8 @@ void App::answered() {
     // Only now: what was chosen belongs to the job that was kept.
     place_.restore();
     settle_choice();
+    if (machine_.was_open(session_.job().name)) // somebody stood there when the page went
+        machine_.come_back(session_, state_);
     redraw("opened");
 }
 
@@ -74,14 +83,31 @@ void App::draw(ui::Ui& ui) {
     place_.before_frame(ui);
     if (state_.place == views::Place::bars)
         stock_.refresh(session_); // what nobody looks at is not searched
-    views::Desk desk{
-        ui, session_, state_, readings_, asks_, about_, sheet::safety_notice(), stock_.board()};
+    refresh_machine();
+    views::Desk desk{ui,
+                     session_,
+                     state_,
+                     readings_,
+                     asks_,
+                     about_,
+                     sheet::safety_notice(),
+                     stock_.board(),
+                     machine_.board()};
     views::screen(desk);
     place_.after_frame(ui);
     if (asks_.empty())
         return;
     do_asks();
     ui.want_frame();
+}
+
+/// Steps are listed for who looks at them; of work on hold one line is shown everywhere.
+void App::refresh_machine() {
+    const std::string& job = session_.job().name;
+    const bool looked_at = state_.place == views::Place::at_machine ||
+                           (state_.place == views::Place::order && machine_.has_record(job));
+    if (looked_at || machine_.is_on_hold(job) || machine_.board().is_held)
+        machine_.refresh(session_);
 }
 
 void App::use_screen(const views::ScreenWishes& wishes) {

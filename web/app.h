@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "job_store.h"
+#include "machine_work.h"
 #include "place_keeper.h"
 #include "screen_text.h"
 #include "stock_work.h"
@@ -48,6 +49,7 @@ private:
 
     // app_asks.cpp
     void do_asks();
+    void refresh_machine();
     void take(views::FieldEdit& field);
     void take(views::PlainEdit& plain);
     void take(const views::CopyText& copy);
@@ -56,6 +58,7 @@ private:
     /// One step of undo (-1) or redo (1).
     void step(int by);
     void edited();
+    void take(views::AtMachine& ask);
     void refused(const std::string& title, const base::Refusal& refusal);
 
     // app_files.cpp
@@ -88,6 +91,7 @@ private:
     std::vector<archive::Source> sources_;
     std::vector<std::string> about_;
     StockWork stock_;
+    MachineWork machine_;
     JobStore store_;
     PlaceKeeper place_;
     std::uint64_t revision_ = 0; ///< of the session, that was stored

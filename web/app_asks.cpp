@@ -54,6 +54,8 @@ void App::take(views::PlainEdit& plain) {
     edited();
 }
 
+void App::take(views::AtMachine& ask) { machine_.take(ask, session_, state_); }
+
 void App::take(views::ScreenWishes& wishes) {
     state_.screen = wishes;
     use_screen(wishes);

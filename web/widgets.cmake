@@ -26,6 +26,7 @@ add_library(web_widgets STATIC
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/drawn.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/echo_line.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/fields.cpp
+  ${PROJECT_SOURCE_DIR}/web/ui/widgets/figure.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/icons.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/number_pad.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/pad_keys.cpp

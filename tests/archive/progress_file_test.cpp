@@ -1,3 +1,5 @@
+// progress_file.cpp, and the checks of core/job/progress.cpp.
+
 #include "archive/progress_file.h"
 
 #include <doctest/doctest.h>

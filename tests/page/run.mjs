@@ -21,6 +21,7 @@ import './scenarios/first.mjs';
 import './scenarios/help.mjs';
 import './scenarios/history.mjs';
 import './scenarios/limits.mjs';
+import './scenarios/machine.mjs';
 import './scenarios/no_drawing.mjs';
 import './scenarios/pad.mjs';
 import './scenarios/parts.mjs';

@@ -1,3 +1,6 @@
+// machine_steps.cpp, machine_positions.cpp and machine_keys.cpp: what the steps are, and by what
+// they are known again.
+
 #include "plan/fixture.h"
 #include "plan/machine_run.h"
 #include "plan/machine_steps.h"

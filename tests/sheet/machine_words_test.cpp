@@ -1,3 +1,6 @@
+// machine_words.cpp, machine_ticks.cpp and machine_drawing.cpp: a step as the one at the machine
+// reads and sees it.
+
 #include "sheet/machine_drawing.h"
 #include "sheet/machine_words.h"
 #include "sheet/sample.h"

@@ -124,6 +124,8 @@ public:
 
     /// Local wall time for "Saved 10:41". The core never sees a clock.
     [[nodiscard]] virtual std::string now_text() = 0;
+    /// The day, for work that goes on tomorrow: "26 Nov".
+    [[nodiscard]] virtual std::string day_text() = 0;
     /// Says a whole sentence to a screen reader (role=status).
     virtual void announce(const std::string& sentence) = 0;
     /// The set of inks in use, for the elements beside the canvas: "light", "dark" or "sun"; and
@@ -131,6 +133,8 @@ public:
     virtual void use_look(const std::string& name, float text_scale) = 0;
     /// Keeps the screen awake, or lets it sleep again. A wish: without the means nothing happens.
     virtual void keep_awake(bool awake) = 0;
+    /// False where the screen sleeps whatever the page wishes; people are told then.
+    [[nodiscard]] virtual bool can_keep_awake() = 0;
     /// A part of the page's address after '#', or empty.
     [[nodiscard]] virtual std::string address_fragment() = 0;
 };

@@ -112,6 +112,8 @@ void BrowserPorts::copy_text(const std::string& text, std::function<void(bool)> 
 
 std::string BrowserPorts::now_text() { return taken(treadle_now_text()); }
 
+std::string BrowserPorts::day_text() { return taken(treadle_day_text()); }
+
 void BrowserPorts::announce(const std::string& sentence) { treadle_announce(sentence.c_str()); }
 
 void BrowserPorts::use_look(const std::string& name, float text_scale) {
@@ -119,6 +121,8 @@ void BrowserPorts::use_look(const std::string& name, float text_scale) {
 }
 
 void BrowserPorts::keep_awake(bool awake) { treadle_keep_awake(awake ? 1 : 0); }
+
+bool BrowserPorts::can_keep_awake() { return treadle_can_keep_awake() != 0; }
 
 std::string BrowserPorts::address_fragment() { return taken(treadle_fragment()); }
 

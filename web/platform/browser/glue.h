@@ -30,8 +30,10 @@ void treadle_cut(int ticket, const char* list, double most_work);
 void treadle_edit_text(const char* id, int kind, const char* text);
 void treadle_copy(const char* text, int ticket);
 char* treadle_now_text();
+char* treadle_day_text();
 void treadle_announce(const char* sentence);
 void treadle_look(const char* name, float text_scale);
 void treadle_keep_awake(int awake);
+int treadle_can_keep_awake();
 char* treadle_fragment();
 }

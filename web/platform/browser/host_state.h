@@ -43,9 +43,11 @@ public:
     void edit_text(const TextEdit& edit) override;
     void copy_text(const std::string& text, std::function<void(bool)> answer) override;
     std::string now_text() override;
+    std::string day_text() override;
     void announce(const std::string& sentence) override;
     void use_look(const std::string& name, float text_scale) override;
     void keep_awake(bool awake) override;
+    bool can_keep_awake() override;
     std::string address_fragment() override;
 
     // Answers that came back from the browser, by ticket.

@@ -52,9 +52,11 @@ public:
         answer(true);
     }
     std::string now_text() override { return "10:41"; }
+    std::string day_text() override { return "26 Nov"; }
     void announce(const std::string& sentence) override { announced.push_back(sentence); }
     void use_look(const std::string& name, float) override { look = name; }
     void keep_awake(bool wish) override { awake = wish; }
+    bool can_keep_awake() override { return has_wake_lock; }
     std::string address_fragment() override { return fragment; }
 
     FramePacer pacer;
@@ -76,6 +78,7 @@ public:
     std::vector<TextEdit> edits;
     std::string copied;
     bool awake = false;
+    bool has_wake_lock = true;
     std::string fragment;
     /// Cuts at once; the one who tests knows how. None: there is no working on lists.
     std::function<std::string(const std::string& list, long long most_work)> cutter;

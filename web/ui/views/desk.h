@@ -4,6 +4,7 @@
 
 #include "edit/session.h"
 
+#include "ui/views/at_machine_board.h"
 #include "ui/views/reading.h"
 #include "ui/views/state.h"
 #include "ui/views/stock_board.h"
@@ -22,6 +23,7 @@ struct Desk {
     const std::vector<std::string>& about; ///< lines about this program
     const char* notice;                    ///< the safety notice
     const StockBoard& stock;
+    const AtMachineBoard& at_machine;
 
     void ask(Ask what) { asks.push_back(std::move(what)); }
     [[nodiscard]] PrintStyle style() const { return session.job().style; }

@@ -24,6 +24,32 @@ constexpr float k_two_columns = 1180;
 constexpr std::size_t k_whole_list = 200;
 constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
 
+/// ", 3 of 8 steps done", once work at the machine has begun.
+std::string done_words(const Desk& desk, std::size_t index) {
+    const AtMachineBoard& board = desk.at_machine;
+    return board.is_begun && index < board.set_ups.size() ? ", " + board.set_ups[index] : "";
+}
+
+float to_the_machine(Desk& desk, ui::Rect rest) {
+    ui::Ui& ui = desk.ui;
+    const bool begun = desk.at_machine.is_begun;
+    ui::Button key;
+    key.label = "To the machine";
+    key.name = begun ? "To the machine, where the work stands" : "To the machine, step by step";
+    key.look = ui::KeyLook::primary;
+    key.size = ui::TextSize::large;
+    const ui::Rect place{rest.x,
+                         rest.y,
+                         std::min(rest.w, ui::button_width(ui, key) + 40),
+                         std::max(ui.size().primary, ui.size().target)};
+    if (ui::button(ui, "to-the-machine", place, key))
+        desk.ask(AtMachine{AtMachine::Do::enter, {}});
+    rest.y = place.bottom() + ui.size().gap;
+    if (begun)
+        rest.y += ui::paragraph(ui, rest, desk.at_machine.resume) + ui.size().gap;
+    return rest.y;
+}
+
 /// Measures an entry only when the width or the size of the type is another one.
 template <class Measure>
 float height_of(const ui::Ui& ui, KeptHeight& kept, float width, const Measure& measure) {
@@ -59,7 +85,7 @@ void one_step(Desk& desk, ui::Rect rest, const StepReading& step, std::size_t in
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
 }
 
-float head(Desk& desk, ui::Rect rest, const SetUpReading& reading) {
+float head(Desk& desk, ui::Rect rest, const SetUpReading& reading, std::size_t number) {
     ui::Ui& ui = desk.ui;
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::ink, ui.size().stroke);
     rest.y += ui.size().gap;
@@ -69,7 +95,7 @@ float head(Desk& desk, ui::Rect rest, const SetUpReading& reading) {
              head.cut_right(240),
              reading.strokes,
              {ui::TextSize::body, false, ui::Ink::quiet, ui::Align::right});
-    ui::heading(ui, head, reading.title, 2, k_title);
+    ui::heading(ui, head, reading.title + done_words(desk, number), 2, k_title);
     rest.y += height;
     rest.y += ui::paragraph(ui, rest, reading.tools);
     for (const std::string& line : reading.settings)
@@ -92,7 +118,7 @@ float set_up(Desk& desk, ui::Rect rest, SetUpReading& reading, std::size_t index
     const float above =
         height_of(ui, reading.head, rest.w, [&] { return head_height(ui, rest.w, reading); });
     if (whole || ui.is_near({rest.x, rest.y, rest.w, above}))
-        head(desk, rest, reading);
+        head(desk, rest, reading, index);
     rest.y += above;
     const float below = height_of(ui, reading.all_steps, rest.w, [&] {
         float sum = 0;
@@ -196,6 +222,8 @@ void order_view(Desk& desk, const ui::Rect& rect) {
     rest.y += height;
     rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet);
     rest.y += ui::paragraph(ui, rest, desk.readings.time(), k_quiet) + ui.size().gap;
+    if (!desk.readings.order().empty())
+        rest.y = to_the_machine(desk, rest);
     rest.y = not_in_order(desk, rest);
     if (!two_columns) {
         rest.y = set_ups(desk, rest.moved(0, to_buy(desk, rest) - rest.y));

@@ -1,6 +1,8 @@
 #include "ui/views/screen.h"
 
 #include "ui/views/about_view.h"
+#include "ui/views/at_machine.h"
+#include "ui/views/at_machine_pause.h"
 #include "ui/views/find_sheet.h"
 #include "ui/views/help_view.h"
 #include "ui/views/limits_view.h"
@@ -47,6 +49,8 @@ void place(Desk& desk, const ui::Rect& rect) {
         return sheets_view(desk, rect);
     case Place::help:
         return help_view(desk, rect);
+    case Place::at_machine:
+        return at_machine(desk, rect);
     }
 }
 
@@ -56,11 +60,16 @@ void screen(Desk& desk) {
     ui::Rect rest = desk.ui.screen();
     desk.ui.fill(rest, ui::Ink::bench);
     desk.readings.refresh(desk.session);
+    if (desk.state.place == Place::at_machine) { // the whole screen, and no tabs
+        at_machine(desk, rest);
+        return notice(desk);
+    }
     keyboard(desk);
     if (!desk.state.focus_next.empty())
         desk.ui.move_focus(std::exchange(desk.state.focus_next, {}));
     top_bar(desk, rest.cut_top(top_bar_height(desk.ui)));
     rest.cut_top(messages(desk, rest));
+    rest.cut_top(work_on_hold(desk, rest));
     rest.cut_top(first_hint(desk, rest));
     place(desk, rest);
     find_sheet(desk);

@@ -17,7 +17,7 @@
 
 namespace treadle::views {
 
-enum class Place { parts, order, bars, limits, shop, sheets, help };
+enum class Place { parts, order, bars, limits, shop, sheets, help, at_machine };
 /// What the place beside a part's operations shows.
 enum class Panel { checks, working, part_form, operation_form };
 
@@ -59,10 +59,11 @@ struct Message {
 
 struct State {
     Place place = Place::parts;
-    bool notice_open = false; ///< the safety notice is over everything
-    std::string part;         ///< id of the chosen part
-    int operation = -1;       ///< chosen operation of it, plan::k_none for none
-    std::string part_to_show; ///< to be brought into sight in the list, once
+    Place place_before = Place::order; ///< where one comes from to the machine
+    bool notice_open = false;          ///< the safety notice is over everything
+    std::string part;                  ///< id of the chosen part
+    int operation = -1;                ///< chosen operation of it, plan::k_none for none
+    std::string part_to_show;          ///< to be brought into sight in the list, once
     int operation_to_show = -1;
     bool placing = false; ///< the chosen operation has a handle
     std::optional<Trial> trial;
@@ -127,7 +128,24 @@ struct CopyText {
     std::string what;
     std::string text;
 };
-using Ask = std::variant<FieldEdit, PlainEdit, CopyText, Wish, ScreenWishes>;
+/// What was tapped at the machine. Changes no job, only how much of it is done.
+struct AtMachine {
+    enum class Do {
+        enter,
+        leave,
+        one_more,
+        take_back,
+        next,
+        back,
+        hold,
+        go_on,
+        check_from_start,
+        note
+    };
+    Do what = Do::enter;
+    std::string note;
+};
+using Ask = std::variant<FieldEdit, PlainEdit, CopyText, Wish, ScreenWishes, AtMachine>;
 
 [[nodiscard]] const Fault* find_fault(const State& state, const std::string& field);
 void clear_fault(State& state, const std::string& field);

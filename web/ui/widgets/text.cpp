@@ -17,6 +17,8 @@ ImFont& face(const Ui& ui, const TextStyle& style) {
 }
 
 float width_of(const ImFont& font, std::string_view words) {
+    if (words.empty()) // Dear ImGui takes an end that is null for "until the zero byte"
+        return 0;
     return font.CalcTextSizeA(font.FontSize, FLT_MAX, 0, words.data(), words.data() + words.size())
         .x;
 }
@@ -76,7 +78,7 @@ float line_height(const Ui& ui, TextSize size) {
 }
 
 float draw_text(Ui& ui, const Rect& rect, std::string_view words, const TextStyle& style) {
-    if (!ui.is_visible(rect))
+    if (words.empty() || !ui.is_visible(rect))
         return 0;
     ImFont& font = face(ui, style);
     const float y = rect.y + (rect.h - font.FontSize) / 2;

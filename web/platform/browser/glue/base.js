@@ -198,6 +198,11 @@ mergeInto(LibraryManager.library, {
     return Treadle.text(new Date().toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }));
   },
 
+  treadle_day_text__deps: ['$Treadle'],
+  treadle_day_text: function () {
+    return Treadle.text(new Date().toLocaleDateString([], { day: 'numeric', month: 'short' }));
+  },
+
   treadle_announce__deps: ['$Treadle'],
   treadle_announce: function (sentence) {
     var status = document.getElementById('status');
@@ -216,6 +221,10 @@ mergeInto(LibraryManager.library, {
     Treadle.wantsAwake = !!awake;
     if (awake) Treadle.takeWakeLock();
     else if (Treadle.wakeLock) Treadle.wakeLock.release();
+  },
+
+  treadle_can_keep_awake: function () {
+    return navigator.wakeLock ? 1 : 0;
   },
 
   treadle_fragment__deps: ['$Treadle'],

@@ -233,6 +233,28 @@ void draw_face(Sheet& sheet, const Frame& frame, bool named) {
     }
 }
 
+/// In as many lines as the picture is narrow: one long line would make all the rest small.
+void note_dropped(Sheet& sheet, double below) {
+    const double room = sheet.draft.points(sheet.wide);
+    std::string line;
+    const auto put = [&] {
+        sheet.draft.label({0.0, below}, line, Anchor::start);
+        below -= sheet.draft.points(12.0);
+        line.clear();
+    };
+    for (const char* word :
+         {"Figures", "without", "room", "here", "are", "in", "the", "running", "list."}) {
+        const std::string longer = line.empty() ? word : line + " " + word;
+        if (!line.empty() && sheet.draft.text_width(longer) > room) {
+            put();
+            line = word;
+        } else {
+            line = longer;
+        }
+    }
+    put();
+}
+
 /// How the picture is shared out, in points.
 struct Shares {
     double wide = 0.0; ///< right of the datum end, with room for numbers
@@ -300,11 +322,8 @@ draw_flat_near(const plan::PartPlan& plan, PrintStyle style, PictureBox box, dou
     for (const Frame& frame : frames)
         places.push_back({frame.face, to_point({0.0, frame.low}), millimetres(frame.width)});
     number_ends(sheet, frames.front());
-    if (sheet.dropped > 0) {
-        const double below = low - sheet.draft.points(k_row_below_points + 8.0);
-        sheet.draft.label(
-            {0.0, below}, "Figures without room here are in the running list.", Anchor::start);
-    }
+    if (sheet.dropped > 0)
+        note_dropped(sheet, low - sheet.draft.points(k_row_below_points + 8.0));
     Drawing drawing = sheet.draft.finish("Flat view of " + plan.part->mark + ", " +
                                          plan::part_title(*plan.part, style) +
                                          ", with running dimensions from the datum corner.");

@@ -290,3 +290,25 @@ TEST_CASE("looked at closely, metal stays where it is and text takes less of it"
             sheet::draw_finished_near(*plan, sample.job.style, sheet::k_finished_box, 0.05));
     }
 }
+
+TEST_CASE("in a narrow place the note about figures takes lines, and the metal stays large") {
+    Sample sample;
+    sample.change(4, [](job::Part& part) { // many holes along a channel
+        auto& at = std::get<job::Punch>(part.operations[0]).at;
+        at.columns = 30;
+        at.column_pitch = inches(0.55);
+    });
+    const sheet::PictureBox narrow{60.0, 60.0};
+    const sheet::Drawing drawing =
+        sheet::draw_flat(*sample.plan.parts[4], sample.job.style, narrow);
+    int lines = 0;
+    for (const sheet::Label& label : drawing.labels)
+        lines +=
+            label.text.find("list.") != std::string::npos || label.text.rfind("Figures", 0) == 0
+                ? 1
+                : 0;
+    CHECK(lines == 2);
+    check_no_overlap(text_boxes(drawing, narrow.width_mm, narrow.height_mm));
+    // Metal 20 long; at least half of the picture's width is metal.
+    CHECK(drawing.high.x - drawing.low.x < inches(40.0));
+}

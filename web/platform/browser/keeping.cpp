@@ -127,7 +127,7 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_called(int ticket) { browser_ports().called
 
 EMSCRIPTEN_KEEPALIVE void treadle_on_leaving() { browser_ports().leaving(); }
 
-EMSCRIPTEN_KEEPALIVE void treadle_on_typing(const char* id, const char* text) {
+EMSCRIPTEN_KEEPALIVE void treadle_on_unfinished(const char* id, const char* text) {
     browser_ports().typing(id, text);
 }
 }

@@ -43,7 +43,7 @@ mergeInto(LibraryManager.library, {
       Keeping.typed = typing ? id : '';
       Treadle.withText(Keeping.typed, function (at) {
         Treadle.withText(typing ? element.value : '', function (value) {
-          _treadle_on_typing(at, value);
+          _treadle_on_unfinished(at, value);
         });
       });
     },

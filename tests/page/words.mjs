@@ -11,6 +11,9 @@ const button = (name) => ({ role: 'button', name });
 const field = (name) => ({ role: 'textbox', name });
 const heading = (name) => ({ role: 'heading', name });
 
+/** What the keys of the number pad say that are no figure. */
+const signs = { '/': '/ fraction bar', '-': '- dash', '.': '. point', "'": "' feet", '"': '" inches', ' ': 'space' };
+
 /** Every control that more than one test needs. */
 export const things = {
   understood: button('Understood'),
@@ -29,6 +32,8 @@ export const things = {
   across: field('Across'),
   flat_view: (mark) => ({ role: 'img', name: new RegExp(`^Flat view of ${mark}`) }),
   working: button(/^Show working/),
+  pad_key: (sign) => button(signs[sign] ?? sign),
+  pad_done: button('Done'),
   set_up: (number) => heading(`Set-up ${number}`),
   look_at_sheet: button('Look at the worksheet'),
   print_preview: button('Print'),

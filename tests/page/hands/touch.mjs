@@ -3,7 +3,8 @@
 import assert from 'node:assert/strict';
 
 import { until } from '../harness.mjs';
-import { find } from '../words.mjs';
+import { settled } from '../walk.mjs';
+import { find, things } from '../words.mjs';
 
 const k_most_drags = 60;
 
@@ -62,6 +63,7 @@ export async function touch(page) {
     assert.fail(`${thing.role} ${thing.name} cannot be dragged into sight`);
   };
   const press = async (thing) => {
+    await settled(page); // a hand waits until nothing moves
     const at = await middle_of(thing);
     await hand.tap(at.x, at.y);
   };
@@ -69,12 +71,19 @@ export async function touch(page) {
     press,
     async type(thing, text) {
       await press(thing);
+      const field = find(page, thing);
       await until('the field is open', () =>
-        find(page, thing).evaluate((element) => element === document.activeElement));
-      // The device's own keyboard types into the field that has the focus.
-      await page.keyboard.press('Control+a');
-      await page.keyboard.type(text);
-      await page.keyboard.press('Enter');
+        field.evaluate((element) => element === document.activeElement));
+      // Figures come from the page's own keys; words from the device's keyboard, which types into
+      // the field that has the focus.
+      if ((await field.getAttribute('inputmode')) === 'none') {
+        for (const sign of text) await press(things.pad_key(sign));
+        await press(things.pad_done);
+      } else {
+        await page.keyboard.press('Control+a');
+        await page.keyboard.type(text);
+        await page.keyboard.press('Enter');
+      }
     },
   };
 }

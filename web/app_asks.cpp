@@ -21,7 +21,10 @@ bool ends_with(const std::string& text, const std::string& end) {
 std::string reason_at(const std::string& field, const base::Refusal& refusal) {
     const std::string reason = views::refusal_words(refusal);
     const bool elsewhere = !refusal.field.empty() && !ends_with(field, refusal.field);
-    return elsewhere ? refusal.field + ": " + reason : reason;
+    if (!elsewhere)
+        return reason;
+    // A field stands among its like; a file is many, and its paths tell them apart.
+    return (field.empty() ? refusal.field : views::field_words(refusal.field)) + ": " + reason;
 }
 
 } // namespace

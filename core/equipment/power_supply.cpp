@@ -31,7 +31,7 @@ Fault supply_fault(const PowerSupply& supply) {
     const bool letter = supply.code.size() == 1 && supply.code[0] >= 'A' && supply.code[0] <= 'V';
     if (!supply.code.empty() && !letter)
         return base::Refusal{
-            "code", "The code is one letter.", "A to V, or empty when it is not known"};
+            "code", "The code is one letter.", "one of A to V, or empty when it is not known"};
     if (auto fault = quantity::text_fault(supply.cord, "cord"))
         return fault;
     if (supply.cord_length)

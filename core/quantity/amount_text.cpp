@@ -63,12 +63,13 @@ base::Result<std::string> plain_text(std::string_view text, std::string_view fie
             out += s->plain;
             at += s->typed.size();
         } else {
-            return refuse("This holds a character that belongs to no figure.", "");
+            return refuse("This holds a character that belongs to no figure.",
+                          "figures, a point or a comma, a fraction, and the unit");
         }
     }
     out = base::to_lower_ascii(out);
     if (base::trim(out).empty())
-        return refuse("Nothing is entered.", "");
+        return refuse("Nothing is entered.", "a figure");
     return std::string(base::trim(out));
 }
 

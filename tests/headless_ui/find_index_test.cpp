@@ -98,8 +98,8 @@ TEST_CASE("a figure is found by name, and opens the working of an operation that
         CAPTURE(typed);
         const auto figures = page.of(typed, FoundKind::figure);
         REQUIRE_FALSE(figures.empty());
+        CHECK(figures.front().where.rfind("Working of ", 0) == 0);
         for (const Found& found : figures) {
-            CHECK(found.where.rfind("Working of ", 0) == 0);
             Readings readings;
             bool there = false;
             for (const int of : {found.at.operation, plan::k_none})

@@ -171,6 +171,9 @@ TEST_CASE("a range follows its reason, a sentence stands by itself") {
           "This is out of range. Allowed: 1 to 100.");
     CHECK(refusal_words({"count", "Too many.", "Take some away."}) == "Too many. Take some away.");
     CHECK(refusal_words({"count", "Too many.", ""}) == "Too many.");
+    CHECK(views::field_words("operations[2].at.row_pitch") == "Row pitch");
+    CHECK(views::field_words("operations[2].hole.size2") == "Second size");
+    CHECK(views::field_words("legs[1]") == "Legs");
     CHECK(mend_words("1/2 in") == "Type it again: until then it is 1/2 in.");
     CHECK(mend_words("") == "Type it again: until then nothing is entered.");
 }

@@ -12,6 +12,19 @@ std::string refusal_words(const base::Refusal& refusal) {
     return refusal.reason + " Allowed: " + refusal.detail + ".";
 }
 
+std::string field_words(std::string_view path) {
+    const std::size_t dot = path.rfind('.');
+    std::string words(dot == std::string_view::npos ? path : path.substr(dot + 1));
+    words = words.substr(0, words.find('['));
+    if (words == "size2")
+        words = "second size";
+    for (char& c : words)
+        c = c == '_' ? ' ' : c;
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
 std::string mend_words(std::string_view kept) {
     std::string words = "Type it again: ";
     if (kept.empty())

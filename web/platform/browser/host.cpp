@@ -181,7 +181,7 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_text(const char* id, const char* value) {
     host().page->commit_text(id, value);
 }
 
-EMSCRIPTEN_KEEPALIVE void treadle_on_typing(const char* id, const char* text, int by_touch) {
+EMSCRIPTEN_KEEPALIVE void treadle_on_entry(const char* id, const char* text, int by_touch) {
     host().page->typing({id, text, by_touch != 0});
 }
 

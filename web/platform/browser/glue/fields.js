@@ -29,7 +29,7 @@ mergeInto(LibraryManager.library.$Treadle, {
   tellTyping: function (element) {
     Treadle.withText(element ? element.dataset.id : '', function (at) {
       Treadle.withText(element ? element.value : '', function (words) {
-        _treadle_on_typing(at, words, Treadle.byTouch ? 1 : 0);
+        _treadle_on_entry(at, words, Treadle.byTouch ? 1 : 0);
       });
     });
   },

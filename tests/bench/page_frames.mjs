@@ -69,7 +69,7 @@ async function frames_while(page, act) {
 async function frames_of_view(page, name, x, y) {
   await page.mouse.move(x, y);
   const hover = await frames_while(page, (i) => page.mouse.move(x, y + (i % 2) * 120));
-  const wheel = await frames_while(page, () => page.mouse.wheel(0, 137));
+  const wheel = await frames_while(page, (i) => page.mouse.wheel(0, i % 20 < 10 ? 137 : -137));
   console.log(`  ${name.padEnd(28)} hover  ${figures(hover)}`);
   console.log(`  ${''.padEnd(28)} scroll ${figures(wheel)}`);
 }

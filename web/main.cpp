@@ -35,6 +35,7 @@ void look(Stage& stage, const views::ScreenWishes& wishes) {
     stage.use_theme(wishes.theme);
     stage.use_density(wishes.density);
     stage.use_text_scale(static_cast<float>(wishes.text_percent) / 100);
+    stage.use_pad(wishes.pad);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/entry.h"
 
 #include <array>
 #include <cstdint>
@@ -11,8 +12,7 @@
 namespace treadle::views {
 
 enum class Hand : std::uint8_t { right, left };
-/// When the page's own number pad comes up.
-enum class PadWish : std::uint8_t { by_touch, always, never };
+using ui::PadWish;
 
 struct ScreenWishes {
     std::optional<ui::ThemeKind> theme; ///< none: as the device

@@ -111,7 +111,7 @@ TEST_CASE("a datum that another machine lacks is named as that machine's") {
     CHECK(all[1].stops[0].deciding->missing == "machine.stations[0].throat");
     CHECK(plan::machine_words(all[1], bench.job, bench.shop) ==
           "cannot be said for 1 of 2 operations. BP1, Punch 13/16 round: cannot be said, throat: "
-          "Not known: Truck punch, throat.");
+          "Not known: throat of Truck punch.");
 }
 
 TEST_CASE("the worst of the stops is the one that is said") {

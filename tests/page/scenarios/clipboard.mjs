@@ -21,7 +21,8 @@ async function on_plain_http(page, body) {
     assert.equal(await other.evaluate(() => isSecureContext), false);
     assert.equal(await other.evaluate(() => typeof navigator.clipboard), 'undefined');
     await accept_notice(other);
-    await control(other, 'tab', /^Working/).click();
+    await control(other, 'button', /^Operation 3:/).click();
+    await control(other, 'button', /^Show working/).click();
     await body(other, control(other, 'button', 'Copy the working'));
   } finally {
     await browser.close();

@@ -103,6 +103,7 @@ mergeInto(LibraryManager.library.$Treadle, {
         : Treadle.nodes.get(order[entry[1]][0]).element;
       if (!cursors.has(parent)) cursors.set(parent, parent.firstChild);
       var cursor = cursors.get(parent);
+      while (cursor && cursor.dataset.labelOf) cursor = cursor.nextSibling; // goes with its field
       if (cursor === node.element) cursors.set(parent, cursor.nextSibling);
       else parent.insertBefore(node.element, cursor);
     });

@@ -207,7 +207,8 @@ void MachineWork::read_step(const edit::Session& session) {
         board_.set_ups.push_back(std::to_string(done.complete) + " of " +
                                  std::to_string(done.steps) + " steps done");
     }
-    board_.resume = sheet::resume_words(board_.run, session.plan(), board_.when);
+    board_.resume = sheet::resume_words(
+        board_.run, session.plan(), board_.is_held ? std::string() : board_.when);
     board_.open = sheet::open_words(board_.run, session.plan());
     if (steps.empty()) {
         board_.words = {};

@@ -108,8 +108,10 @@ private:
         if (again > 1) // the same tools come back later
             step.key.place += "/" + std::to_string(again);
         add_tool_ticks(step, set_up);
+        // What is not known stands last, and is nothing to tick.
         const auto lines = setting_lines(set_up, shop_, job_.style);
-        for (std::size_t i = 0; i < lines.size(); ++i)
+        const std::size_t known = lines.size() - (set_up.settings.missing.empty() ? 0 : 1);
+        for (std::size_t i = 0; i < known; ++i)
             step.ticks.push_back({Tick::Kind::setting, {}, static_cast<int>(i)});
         if (is_tried_by_hand(set_up))
             step.ticks.push_back({Tick::Kind::by_hand, {}, 0});

@@ -92,6 +92,10 @@ const char* safety_notice() {
            "not as expected.";
 }
 
+const char* manual_decides() {
+    return "The machine's manual, local codes and a competent person decide.";
+}
+
 const char* tool_change_caution() { return k_tool_change; }
 
 std::vector<std::string> set_up_cautions(const plan::Tooling& tools, const equipment::Shop& shop) {

@@ -184,13 +184,34 @@ Drawing draw_lying(const plan::PartPlan& plan, const MachineStep& step) {
     return drawing;
 }
 
+/// The stage after this bend, and a ring round it.
+Drawing draw_bent(const plan::PartPlan& plan, const MachineStep& step, std::size_t stage) {
+    Drawing drawing = draw_bend_stage(plan, stage);
+    std::vector<int> made;
+    for (std::size_t i = 0; i <= stage; ++i)
+        made.push_back(plan.bends->steps[i].bend);
+    const auto profile = bent_profile(plan, made);
+    if (!profile)
+        return drawing;
+    const Length wide = larger(drawing.high.x - drawing.low.x, drawing.high.y - drawing.low.y);
+    const auto& bend = plan.operations[static_cast<std::size_t>(step.operation)].bend;
+    for (const ProfileBend& one : profile->bends)
+        if (one.operation == step.operation)
+            drawing.circles.push_back({to_point(one.apex),
+                                       larger(wide * 0.06, bend.thickness * 2.0),
+                                       Pen::highlight,
+                                       Fill::none,
+                                       step.operation});
+    return drawing;
+}
+
 } // namespace
 
 Drawing draw_machine_step(const plan::PartPlan& plan, const MachineStep& step) {
     if (plan.bends && step.kind != plan::MachineWork::mark)
         for (std::size_t i = 0; i < plan.bends->steps.size(); ++i)
             if (plan.bends->steps[i].bend == step.operation)
-                return draw_bend_stage(plan, i);
+                return draw_bent(plan, step, i);
     return draw_lying(plan, step);
 }
 

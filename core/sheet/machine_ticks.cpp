@@ -5,6 +5,8 @@
 #include "sheet/figures.h"
 #include "sheet/machine_words.h"
 
+#include <string_view>
+
 namespace treadle::sheet {
 
 namespace {
@@ -57,7 +59,13 @@ std::string stop_tick(const TickInputs& in, const plan::SetFigure& figure) {
         return "Die read: for a run of " + value + ", " + text.from;
     if (text.what == "deep")
         return "Depth set to " + value;
-    return "Stop set to " + value + (text.what == "stop" ? " " + text.from : " " + text.what);
+    if (text.what == "length" || text.what == "width")
+        return "Stop set to a " + text.what + " of " + value;
+    constexpr std::string_view k_middle = "middle ";
+    if (text.what.rfind(k_middle, 0) == 0)
+        return "Stop set to " + value + " " + text.what.substr(k_middle.size()) +
+               ", to the middle of the notch";
+    return "Stop set to " + value + (text.what == "stop" ? "" : " " + text.what);
 }
 
 std::string measured_words(const TickInputs& in, const MachineStep& step) {
@@ -86,7 +94,7 @@ std::string marked_words(const TickInputs& in, const MachineStep& step) {
 
 std::string certificate_words(const TickInputs& in, const MachineStep& step) {
     const auto& operation = part_of(in, step).operations[static_cast<std::size_t>(step.operation)];
-    return "Certificate read, and its strength is not over what this " +
+    return "Certificate read, tensile strength not over the limit: " +
            plan::verdict_words(operation, in.job.style);
 }
 

@@ -8,6 +8,7 @@
 #include "sheet/worksheet.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace treadle::sheet {
 
@@ -36,9 +37,14 @@ std::string position_words(const plan::PartPlan& part, const MachineStep& step) 
 std::string title_of(const plan::Plan& plan, const MachineStep& step, PrintStyle style) {
     switch (step.kind) {
     case MachineWork::set_up:
-        return "Set up";
-    case MachineWork::certificate:
-        return "Read the certificate";
+        return "";
+    case MachineWork::certificate: {
+        const auto& operation =
+            part_of(plan, step).operations[static_cast<std::size_t>(step.operation)];
+        std::string words = plan::verdict_words(operation, style);
+        words[0] = 'F';
+        return words + ": read the certificate";
+    }
     case MachineWork::mark:
         return "Mark the pieces";
     default:
@@ -60,7 +66,7 @@ void add_notes(MachineWords& words,
             if (bend.bend == step.operation)
                 words.notes.push_back(lies_words(bend));
     if (step.face != section::Face::flat)
-        words.notes.push_back(std::string("on the ") + section::face_word(step.face));
+        words.notes.push_back(std::string("on ") + section::face_word(step.face));
     if (step.strokes > 1)
         words.notes.push_back(std::to_string(step.strokes) + " strokes for each piece");
     if (step.kind != MachineWork::run)
@@ -159,20 +165,25 @@ MachineWords machine_words(const plan::MachineRun& run,
     words.safety = set_up_cautions(set_up.tools, shop);
     if (step.kind == MachineWork::set_up) {
         words.mark = "Set-up " + std::to_string(step.set_up + 1);
+        std::swap(words.title, words.tools); // what is mounted is what this step is about
+        if (!set_up.settings.missing.empty())
+            words.warnings.push_back(plan::setting_lines(set_up, shop, job.style).back());
         words.safety.insert(words.safety.begin(), tool_change_caution());
     } else {
         const plan::PartPlan& part = part_of(plan, step);
         const auto& operation = part.operations[static_cast<std::size_t>(step.operation)];
         words.mark = part.part->mark;
-        words.verdict = plan::verdict_words(operation, job.style);
-        words.outcome = operation.outcome;
+        if (step.kind != MachineWork::mark) { // a brush always fits
+            words.verdict = plan::verdict_words(operation, job.style);
+            words.outcome = operation.outcome;
+        }
         words.done = done_word(part.part->operations[static_cast<std::size_t>(step.operation)]);
         if (step.kind == MachineWork::first_piece || step.kind == MachineWork::run) {
             add_notes(words, plan, step, job, shop);
             add_warnings(words, operation, shop, job.style);
         }
     }
-    words.safety.emplace_back(safety_notice());
+    words.safety.emplace_back(manual_decides());
     words.spoken = spoken_of(words, step);
     return words;
 }

@@ -40,6 +40,8 @@ plan_json(const plan::Plan& plan, const job::Job& job, const equipment::Shop& sh
 
 /// The safety notice, the same words at first start and on every sheet.
 [[nodiscard]] const char* safety_notice();
+/// Its first sentence, where every line counts.
+[[nodiscard]] const char* manual_decides();
 /// The cautions for the stations and attachments a plan uses, in our own words.
 [[nodiscard]] std::vector<std::string> cautions(const plan::Plan& plan,
                                                 const equipment::Shop& shop);

@@ -4,6 +4,7 @@
 #include "archive/archive.h"
 #include "plan/machine_run.h"
 #include "plan/words.h"
+#include "sheet/machine_drawing.h"
 #include "sheet/machine_words.h"
 #include "sheet/worksheet.h"
 
@@ -152,6 +153,28 @@ TEST_CASE("every figure in digits is printed on the worksheet") {
         }
         CHECK(compared > 80);
     }
+}
+
+TEST_CASE("a bend is drawn from the side, with a ring round it and no other") {
+    int drawn = 0;
+    for (const char* name : k_demos) {
+        CAPTURE(name);
+        const AtWork work(name);
+        for (const MachineStep& step : work.steps()) {
+            if (!makes(step) ||
+                !std::holds_alternative<job::Bend>(
+                    work.part(step).part->operations[static_cast<std::size_t>(step.operation)]))
+                continue;
+            CAPTURE(step.key.place);
+            const sheet::Drawing drawing = sheet::draw_machine_step(work.part(step), step);
+            int rings = 0;
+            for (const sheet::Circle& circle : drawing.circles)
+                rings += circle.pen == sheet::Pen::highlight && circle.fill == sheet::Fill::none;
+            CHECK(rings == 1);
+            ++drawn;
+        }
+    }
+    CHECK(drawn > 10);
 }
 
 TEST_CASE("what does not fit, or of which it cannot be said, is in no step and in the list") {

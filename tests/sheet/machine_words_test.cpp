@@ -4,6 +4,7 @@
 #include "sheet/machine_drawing.h"
 #include "sheet/machine_words.h"
 #include "sheet/sample.h"
+#include "sheet/worksheet.h"
 
 #include <doctest/doctest.h>
 
@@ -76,6 +77,13 @@ TEST_CASE("a hole's figures say from which edge, and its lines carry them") {
     CHECK(words.done == "punched");
     CHECK(words.spoken.find("across 6-1/2 in from the heavy edge, 4 pieces, fits") !=
           std::string::npos);
+}
+
+TEST_CASE("the last word of each step is the beginning of the safety notice") {
+    const AtWork work;
+    const std::string last = work.words("part/BP1/2.2/run").safety.back();
+    CHECK(last == sheet::manual_decides());
+    CHECK(std::string(sheet::safety_notice()).rfind(last + " ", 0) == 0);
 }
 
 TEST_CASE("metric figures have no fractions") {

@@ -20,8 +20,10 @@ constexpr float k_gap = 12;
 constexpr float k_least_picture = 170;
 constexpr float k_most_picture = 460;
 constexpr float k_tick_box = 26;
+constexpr float k_below_slash = 8; ///< the stroke of a fraction reaches below its digits
 
 constexpr ui::TextStyle k_title{ui::TextSize::title, true, ui::Ink::ink, ui::Align::left};
+constexpr ui::TextStyle k_smaller_title{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_bold{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_plain{ui::TextSize::body, false, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_quiet{ui::TextSize::body, false, ui::Ink::quiet, ui::Align::left};
@@ -43,8 +45,10 @@ ui::Verdict mark_of(plan::Outcome outcome) {
 float tooling(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
     const sheet::MachineWords& words = desk.at_machine.words;
-    rest.y += ui::paragraph(ui, rest, words.title, k_title);
-    rest.y += ui::paragraph(ui, rest, words.tools, k_plain);
+    const ui::TextStyle& title = ui.is_narrow() ? k_smaller_title : k_title;
+    rest.y += ui::paragraph(ui, rest, words.title, title);
+    if (!words.tools.empty())
+        rest.y += ui::paragraph(ui, rest, words.tools, k_plain);
     for (const std::string& note : words.notes)
         rest.y += ui::paragraph(ui, rest, note, k_bold);
     if (desk.at_machine.changed)
@@ -97,12 +101,12 @@ float figures(Desk& desk, const ui::Rect& rect, float most) {
         }
         return bottom + k_gap;
     }
-    const float height =
-        common_height(desk, rect.w, count > 1 ? std::min(most, k_readable + k_gap) : most);
+    const float stacked = most > k_most_low ? k_readable + 2 * k_gap : k_readable;
+    const float height = common_height(desk, rect.w, count > 1 ? std::min(most, stacked) : most);
     ui::Rect rest = rect;
     for (std::size_t i = 0; i < list.size(); ++i)
-        rest.y = one_figure(desk, rest, i, height);
-    return rest.y + k_gap;
+        rest.y = one_figure(desk, rest, i, height) + k_below_slash;
+    return rest.y;
 }
 
 void tick_box(ui::Ui& ui, const ui::Rect& line, bool done, bool now) {
@@ -128,7 +132,9 @@ float ticks(Desk& desk, ui::Rect rest) {
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const int index = static_cast<int>(i);
         const bool is_done = index < done;
-        const ui::TextStyle& style = index == done ? k_bold : is_done ? k_quiet : k_plain;
+        ui::TextStyle style = index == done ? k_bold : is_done ? k_quiet : k_plain;
+        if (!board.has_picture && !ui.is_narrow())
+            style.size = ui::TextSize::large; // a set-up has the room
         ui::Rect line{rest.x + k_tick_box + k_gap, rest.y, rest.w - k_tick_box - k_gap, 0};
         line.h = ui::paragraph_height(ui, line.w, lines[i], style);
         ui.add_node("tick-" + std::to_string(i),

@@ -49,6 +49,8 @@ export async function home(page, mark = k_part) {
   await press_if(page, things.understood);
   if (await page.locator('#preview').isVisible()) await press(page, things.close_preview);
   await press_if(page, things.close_find);
+  await press_if(page, button('Go on'));
+  await press_if(page, button('Leave the machine'));
   await press(page, things.place('Parts'));
   await press_if(page, things.close_panel);
   await press_if(page, button('Add nothing'));
@@ -92,6 +94,16 @@ async function bars(page) {
   await at_place('Bars')(page);
   await until('the bars', () => page.getByText(/^\d+ sections: .* bars, proven/).count());
   await settled(page);
+}
+
+/** So many steps from the first one; entering goes to where the work stands. */
+async function at_machine(page, steps) {
+  await home(page);
+  await press(page, things.place('Order'));
+  await press(page, button(/^To the machine/));
+  while (await has(page, button('Back one step')) && !(await find(page, button('Back one step')).isDisabled()))
+    await press(page, button('Back one step'));
+  for (let i = 0; i < steps; i += 1) await press(page, button('Next step'));
 }
 
 /** `go` leads there. A view with `last` changes the job: those come last, in this order. */
@@ -154,6 +166,13 @@ const fixed = [
     await at_place('Sheets')(page);
     await press(page, things.look_at_sheet);
     await until('the sheet', () => page.frameLocator('#preview-frame').locator('svg').first().count());
+  } },
+  { name: 'at-machine-set-up', go: (page) => at_machine(page, 0) },
+  { name: 'at-machine-first-piece', go: (page) => at_machine(page, 1) },
+  { name: 'at-machine-run', go: (page) => at_machine(page, 2) },
+  { name: 'at-machine-hold', go: async (page) => {
+    await at_machine(page, 0);
+    await press(page, button('Hold the work here'));
   } },
   { name: 'find', go: async (page) => {
     await home(page);

@@ -86,8 +86,8 @@ bool has_changed(const MachineRun& run, int step) {
 
 int pieces_done(const MachineRun& run, int step) {
     const MachineStep& of = step_at(run, step);
-    if (of.kind != MachineWork::first_piece)
-        return of.made_before + done_at(run, step).pieces;
+    if (of.kind != MachineWork::first_piece) // who went past the first piece has not made it
+        return done_at(run, step).pieces + (of.made_before > 0 ? pieces_done(run, step - 1) : 0);
     const auto made = std::find_if(of.ticks.begin(), of.ticks.end(), [](const Tick& tick) {
         return tick.kind == Tick::Kind::first_made;
     });

@@ -62,6 +62,9 @@ TEST_CASE("the first piece counts with the others at its place") {
     run.at = 2;
     CHECK(plan::pieces_done(run, 2) == 1);
     CHECK(plan::pieces_of(run.list.steps[2]) == 6);
+    run.at = 1;
+    REQUIRE(plan::take_back(run)); // not made after all
+    CHECK(plan::pieces_done(run, 2) == 0);
 }
 
 TEST_CASE("next and back stop at the ends and lose nothing") {

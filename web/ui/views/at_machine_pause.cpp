@@ -108,8 +108,14 @@ void at_machine_end(Desk& desk, const ui::Rect& rect) {
     rest.y = not_kept(desk, rest);
     if (!board.not_here.empty())
         rest.y += ui::paragraph(ui, rest, "Not at this machine", k_large) + k_gap / 2;
-    for (const std::string& entry : board.not_here)
-        rest.y += ui::message_line(ui, rest, ui::Verdict::does_not_fit, entry) + 8;
+    for (std::size_t i = 0; i < board.not_here.size(); ++i) {
+        const bool unfit = board.run.list.not_here[i].outcome == plan::Outcome::does_not_fit;
+        rest.y += ui::message_line(ui,
+                                   rest,
+                                   unfit ? ui::Verdict::does_not_fit : ui::Verdict::not_known,
+                                   board.not_here[i]) +
+                  8;
+    }
     area.finish(rest.y + k_gap);
 }
 

@@ -61,20 +61,29 @@ std::string spoken(const sheet::FigureText& text) {
     return text.what + " " + text.digits + " " + text.unit + ", " + text.from;
 }
 
+std::string label_of(const sheet::FigureText& text) { return text.what + ", " + text.from; }
+
+/// The largest of the labels, so that figures beside each other stand in one line.
+float label_height(Desk& desk, float width) {
+    float height = 0;
+    for (const sheet::FigureText& text : desk.at_machine.words.figures)
+        height = std::max(height, ui::paragraph_height(desk.ui, width, label_of(text), k_quiet));
+    return height + k_gap / 2;
+}
+
 /// Where it is measured from, and below it the digits. Returns where it ended.
-float one_figure(Desk& desk, const ui::Rect& rect, std::size_t index, float height) {
+float one_figure(Desk& desk, const ui::Rect& rect, std::size_t index, float label, float height) {
     ui::Ui& ui = desk.ui;
     const sheet::FigureText& text = desk.at_machine.words.figures[index];
     const std::string words = spoken(text);
-    ui::Rect rest = rect;
-    const float label = ui::paragraph(ui, rest, text.what + ", " + text.from, k_quiet) + k_gap / 2;
+    ui::paragraph(ui, rect, label_of(text), k_quiet);
     ui::big_figure(ui,
                    "figure-" + std::to_string(index),
-                   rest.x,
-                   rest.y + label,
+                   rect.x,
+                   rect.y + label,
                    height,
                    {text.digits, text.unit, words});
-    return rest.y + label + height + k_gap;
+    return rect.y + label + height + k_gap;
 }
 
 /// Height at which the widest of the figures just fits.
@@ -97,7 +106,9 @@ float figures(Desk& desk, const ui::Rect& rect, float most) {
     if (count > 1 && beside >= k_readable) {
         for (int i = 0; i < count; ++i) {
             const ui::Rect place = rect.column(i, count, 2 * k_gap);
-            bottom = std::max(bottom, one_figure(desk, place, static_cast<std::size_t>(i), beside));
+            const float label = label_height(desk, place.w);
+            bottom = std::max(bottom,
+                              one_figure(desk, place, static_cast<std::size_t>(i), label, beside));
         }
         return bottom + k_gap;
     }
@@ -105,7 +116,7 @@ float figures(Desk& desk, const ui::Rect& rect, float most) {
     const float height = common_height(desk, rect.w, count > 1 ? std::min(most, stacked) : most);
     ui::Rect rest = rect;
     for (std::size_t i = 0; i < list.size(); ++i)
-        rest.y = one_figure(desk, rest, i, height) + k_below_slash;
+        rest.y = one_figure(desk, rest, i, label_height(desk, rest.w), height) + k_below_slash;
     return rest.y;
 }
 
@@ -206,7 +217,7 @@ void at_machine_step(Desk& desk, const ui::Rect& rect) {
     ui::Rect rest = area.content().inset(ui.size().margin, 0);
     rest.y += k_gap;
     if (rect.w >= 900 && rect.w > rect.h) {
-        const float middle = std::floor(rect.w * 0.56F);
+        const float middle = std::floor(rect.w * 0.6F);
         ui::Rect words{rest.x, rest.y, middle - rest.x, rest.h};
         ui::Rect beside{middle + 24, rest.y, rect.right() - middle - 40, rest.h};
         words.y = tooling(desk, words);

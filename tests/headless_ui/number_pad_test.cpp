@@ -234,7 +234,8 @@ TEST_CASE("on a lying screen the pad stands where the field is not, and stays th
     page.field_x = 0;
     page.field_width = 1000;
     page.enter("f3", "7", true);
-    CHECK(page.seen("f3").bottom() <= page.find("pad")->rect.y);
+    CHECK(page.seen("f3").bottom() <=
+          page.find("pad")->rect.y + 0.5F); // scrolls go by whole pixels
 }
 
 TEST_CASE("the echo is on the pad, and beside the field for a keyboard") {

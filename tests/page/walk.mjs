@@ -181,7 +181,9 @@ const fixed = [
   { name: 'found', go: async (page) => {
     await home(page);
     await press(page, things.find);
-    await type(page, things.find_words, 'punch');
+    await find(page, things.find_words).fill('punch'); // Enter would go to what is found first
+    await until('what is found', () => find(page, { role: 'group', name: 'Found' }).getByRole('button').count());
+    await settled(page);
   } },
 ];
 

@@ -39,7 +39,7 @@ export const things = {
   print_preview: button('Print'),
   close_preview: button('Close'),
   find: button('Find'),
-  find_words: field(/^Find parts/),
+  find_words: field(/^Mark, size/),
   close_find: button('Close the search'),
   print: button(/^Print the worksheet/),
   save_file: button(/^Save file/),

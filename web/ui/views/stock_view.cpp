@@ -163,7 +163,7 @@ float one_group(Desk& desk, const ui::Rect& rect, const StockGroupReading& group
         rest.y += ui::paragraph(ui, rest, line);
     if (!group.sums.empty())
         rest.y += ui::paragraph(ui, rest, group.sums, k_quiet);
-    rest.y = bars(desk, rest, group, i);
+    rest.y = bars(desk, rest, group, i) + ui.size().gap;
     return copy_key(desk, rest, group) + ui.size().margin;
 }
 

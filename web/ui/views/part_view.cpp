@@ -83,7 +83,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     const float lines_top = rest.y;
     const bool beside = one_side && rest.w >= 2 * tabs;
     if (beside) {
-        sides(desk, {rest.right() - tabs, lines_top, tabs, ui.size().target}, part);
+        sides(desk, {rest.right() - tabs, lines_top + ui.size().gap, tabs, ui.size().target}, part);
         rest.w -= tabs + ui.size().gap;
     }
     rest.y += ui::paragraph(ui, rest, part.line);
@@ -93,7 +93,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     rest.y += ui::paragraph(
         ui, rest, figures, {ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left});
     if (beside)
-        rest.y = std::max(rest.y, lines_top + ui.size().target);
+        rest.y = std::max(rest.y, lines_top + ui.size().gap + ui.size().target);
     rest.w = rect.w;
     if (!part.problem.empty())
         rest.y += ui::message_line(ui, rest, ui::Verdict::not_known, part.problem);

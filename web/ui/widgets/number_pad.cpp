@@ -32,7 +32,8 @@ float height_at_bottom(const Ui& ui, const Rect& screen) {
     const float least =
         echo_height(ui) + pad_keys_height(ui, shape, ui.size().target) + 3 * k_margin;
     const float most = std::min(screen.h * k_most_of_height, screen.h - k_least_left);
-    return std::min(std::clamp(whole, 0.0F, std::max(least, most)), screen.h);
+    // Whole pixels: the mirror has no others.
+    return std::floor(std::min(std::clamp(whole, 0.0F, std::max(least, most)), screen.h));
 }
 
 Rect place_at(const Ui& ui, const Rect& screen, Side side) {

@@ -86,7 +86,7 @@ for (const way of ['resizes the content', 'covers the page']) {
   });
 }
 
-for (const deviceScaleFactor of [1, 1.25, 1.5, 2, 3]) {
+for (const deviceScaleFactor of [0.5, 1, 1.25, 1.5, 2, 3]) {
   test(`a press hits what is drawn at ratio ${deviceScaleFactor}`, { deviceScaleFactor }, async (page) => {
     await open(page);
     await accept_notice(page);
@@ -107,5 +107,29 @@ for (const deviceScaleFactor of [1, 1.25, 1.5, 2, 3]) {
       return [canvas.width / canvas.clientWidth, canvas.height / canvas.clientHeight];
     });
     for (const ratio of pixels) assert.ok(Math.abs(ratio - deviceScaleFactor) < 0.01, String(pixels));
+  });
+}
+
+for (const deviceScaleFactor of [1.25, 1.5, 1.75]) {
+  const odd = { viewport: { width: 1023, height: 767 }, deviceScaleFactor };
+  test(`the picture reaches the last pixel at ratio ${deviceScaleFactor}`, odd, async (page) => {
+    await open(page);
+    await accept_notice(page);
+    const shot = (await page.screenshot()).toString('base64');
+    const edges = await page.evaluate(async (bytes) => {
+      const image = new Image();
+      image.src = `data:image/png;base64,${bytes}`;
+      await image.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = image.width;
+      canvas.height = image.height;
+      const context = canvas.getContext('2d');
+      context.drawImage(image, 0, 0);
+      const black = (data) => data.reduce((sum, value, i) => sum + (i % 4 < 3 ? value : 0), 0) === 0;
+      // A row and a column that hold nothing were never drawn.
+      return [1, 2].map((from) => black(context.getImageData(0, image.height - from, image.width, 1).data)
+        || black(context.getImageData(image.width - from, 0, 1, image.height).data));
+    }, shot);
+    assert.deepEqual(edges, [false, false]);
   });
 }

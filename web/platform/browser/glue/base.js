@@ -83,14 +83,37 @@ mergeInto(LibraryManager.library, {
 
     listenSize: function () {
       var coarse = matchMedia('(pointer: coarse)');
+      // The program draws on whole pixels of the screen: sizes are given so that none is left over.
+      var drawable = function (pixels, density) {
+        var size = pixels / density;
+        return Math.fround(size) * Math.fround(density) < pixels ? size + 0.005 : size;
+      };
+      var exact = null; // pixels, as only the browser knows them where a pixel is no whole number
       var tell = function () {
         var density = window.devicePixelRatio || 1;
-        var width = Treadle.stage.clientWidth, height = Treadle.stage.clientHeight;
-        Treadle.canvas.width = Math.max(1, Math.round(width * density));
-        Treadle.canvas.height = Math.max(1, Math.round(height * density));
-        _treadle_on_resize(width, height, density, coarse.matches ? 1 : 0);
+        var box = Treadle.stage.getBoundingClientRect();
+        var pixels = function (length, known) {
+          var most = length * density; // a density that a test makes up is not known to the box
+          return Math.max(1, known && Math.abs(known - most) < 1.5 ? known : Math.round(most));
+        };
+        var width = pixels(box.width, exact && exact.inlineSize);
+        var height = pixels(box.height, exact && exact.blockSize);
+        exact = null;
+        if (Treadle.canvas.width !== width) Treadle.canvas.width = width;
+        if (Treadle.canvas.height !== height) Treadle.canvas.height = height;
+        _treadle_on_resize(drawable(width, density), drawable(height, density), density,
+          coarse.matches ? 1 : 0);
       };
-      new ResizeObserver(tell).observe(Treadle.stage);
+      var observer = new ResizeObserver(function (entries) {
+        var sizes = entries[entries.length - 1].devicePixelContentBoxSize;
+        exact = sizes ? sizes[0] : null;
+        tell();
+      });
+      try {
+        observer.observe(Treadle.stage, { box: 'device-pixel-content-box' });
+      } catch (unknown) {
+        observer.observe(Treadle.stage);
+      }
       coarse.addEventListener('change', tell);
       var watchDensity = function () {
         matchMedia('(resolution: ' + window.devicePixelRatio + 'dppx)')

@@ -63,10 +63,20 @@ mergeInto(LibraryManager.library.$Treadle, {
       if (event.detail !== 0 && performance.now() - Treadle.pointerUpAt < 700) return;
       Treadle.withText(element.dataset.id, _treadle_on_activate);
     });
-    window.addEventListener('blur', function () {
+    // What goes up while the page is not looking is never told.
+    var giveUp = function () {
       for (var id in down || {})
         _treadle_on_pointer(3, 0, Number(id), 0, 0, performance.now() / 1000);
       down = null;
+    };
+    window.addEventListener('blur', giveUp);
+    window.addEventListener('pagehide', giveUp);
+    document.addEventListener('visibilitychange', function () {
+      if (document.hidden) giveUp();
+    });
+    // One browser enlarges the page at a pinch whatever touch-action says.
+    ['gesturestart', 'gesturechange'].forEach(function (kind) {
+      stage.addEventListener(kind, function (event) { event.preventDefault(); });
     });
   },
   isPressable: function (element) {

@@ -10,6 +10,7 @@ import './cuts.mjs';
 import './jobs.mjs';
 import './reading.mjs';
 import './mirror.mjs';
+import './contrast.mjs';
 import './idle.mjs';
 import './finger.mjs';
 import './scenarios/bends.mjs';

@@ -49,8 +49,9 @@ export async function home(page, mark = k_part) {
   await press_if(page, things.understood);
   if (await page.locator('#preview').isVisible()) await press(page, things.close_preview);
   await press_if(page, things.close_find);
-  await press_if(page, button('Go on'));
-  await press_if(page, button('Leave the machine'));
+  await press_if(page, things.pad_done);
+  await press_if(page, things.go_on);
+  await press_if(page, things.leave_machine);
   await press(page, things.place('Parts'));
   await press_if(page, things.close_panel);
   await press_if(page, button('Add nothing'));
@@ -100,7 +101,7 @@ async function bars(page) {
 async function at_machine(page, steps) {
   await home(page);
   await press(page, things.place('Order'));
-  await press(page, button(/^To the machine/));
+  await press(page, things.to_machine);
   while (await has(page, button('Back one step')) && !(await find(page, button('Back one step')).isDisabled()))
     await press(page, button('Back one step'));
   for (let i = 0; i < steps; i += 1) await press(page, button('Next step'));
@@ -132,6 +133,15 @@ const fixed = [
     await home(page);
     await press(page, things.change_sizes(k_part));
   } },
+  { name: 'number-entry', go: async (page) => {
+    await home(page);
+    await press(page, things.change_sizes(k_part));
+    const box = find(page, things.thickness);
+    const by_finger = await page.evaluate(() => matchMedia('(pointer: coarse)').matches);
+    await (by_finger ? box.tap() : box.click());
+    await page.keyboard.type('7/16');
+    await settled(page);
+  } },
   { name: 'own-grade', go: async (page) => {
     await home(page);
     await press(page, things.change_sizes(k_part));
@@ -152,6 +162,8 @@ const fixed = [
   { name: 'bars-cuts', go: async (page) => {
     await bars(page);
     await press(page, button(/^Bar 144: /));
+    await find(page, button(/^Cut 1: /)).scrollIntoViewIfNeeded();
+    await settled(page);
   } },
   { name: 'limits-station', go: async (page) => {
     await at_place('Limits')(page);
@@ -172,7 +184,7 @@ const fixed = [
   { name: 'at-machine-run', go: (page) => at_machine(page, 2) },
   { name: 'at-machine-hold', go: async (page) => {
     await at_machine(page, 0);
-    await press(page, button('Hold the work here'));
+    await press(page, things.hold);
   } },
   { name: 'find', go: async (page) => {
     await home(page);

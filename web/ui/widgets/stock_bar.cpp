@@ -73,7 +73,8 @@ float stock_bar_height(const Ui& ui) {
 }
 
 bool stock_bar(Ui& ui, std::string_view id, const Rect& rect, const StockBar& bar) {
-    Node& node = ui.add_control(id, Role::row, rect, bar.spoken);
+    // Drawn edge to edge like the rows of a list, and like those with room for a finger between.
+    Node& node = ui.add_control(id, Role::row, rect.inset(0, ui.size().gap / 2), bar.spoken);
     node.on = bar.open;
     const std::string full = node.id;
     if (ui.is_visible(rect)) {

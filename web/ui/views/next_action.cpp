@@ -69,11 +69,11 @@ float first_hint(Desk& desk, const ui::Rect& rect) {
     ui::Rect strip = rect;
     const float width = rect.w - 2 * ui.size().margin - (below ? 0 : keys + gap);
     const float text = ui::paragraph_height(ui, width, k_hint);
-    strip.h = below ? text + ui.size().target + 3 * gap
-                    : std::max(text, ui.size().target) + 2 * (gap / 2);
+    strip.h =
+        below ? text + ui.size().target + 3 * gap : std::max(text, ui.size().target) + 2 * gap;
     ui.fill(strip, ui::Ink::steel);
     ui.rule(strip.x, strip.bottom() - 1, strip.right(), strip.bottom() - 1, ui::Ink::ink, 1);
-    ui::Rect inner = strip.inset(ui.size().margin, below ? gap : gap / 2);
+    ui::Rect inner = strip.inset(ui.size().margin, gap);
     ui::Rect row = below ? inner.cut_bottom(ui.size().target) : inner.cut_right(keys, gap);
     row = {row.x, row.y + (row.h - ui.size().target) / 2, row.w, ui.size().target};
     ui::paragraph(ui, inner.inset(0, below ? 0 : std::max(0.0F, (inner.h - text) / 2)), k_hint);

@@ -110,6 +110,33 @@ float nothing_found(Desk& desk, ui::Rect rest) {
     return place.bottom() + ui.size().gap;
 }
 
+// What is found is said in full, on as many lines as it needs.
+constexpr ui::TextStyle k_found{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
+constexpr float k_row_inset = 14;
+
+float found_height(const ui::Ui& ui, float width, const Found& found) {
+    const float inner = width - 2 * k_row_inset;
+    return ui::row_height(ui,
+                          ui::paragraph_height(ui, inner, found.title, k_found) +
+                              ui::paragraph_height(ui, inner, found.where, k_quiet) + 10);
+}
+
+bool found_row(ui::Ui& ui, const std::string& id, const ui::Rect& rect, const Found& found) {
+    ui::ListRow row;
+    const std::string spoken = found.title + ". " + found.where;
+    row.spoken = spoken;
+    const bool pressed = ui::list_row(ui, id, rect, row).pressed;
+    if (!ui.is_visible(rect))
+        return pressed;
+    ui::Rect words = rect.inset(k_row_inset, 0);
+    const float title = ui::paragraph_height(ui, words.w, found.title, k_found);
+    const float where = ui::paragraph_height(ui, words.w, found.where, k_quiet);
+    words.cut_top((rect.h - title - where) / 2);
+    ui::draw_paragraph(ui, words.cut_top(title), found.title, k_found);
+    ui::draw_paragraph(ui, words, found.where, k_quiet);
+    return pressed;
+}
+
 float group_rows(
     Desk& desk, ui::Rect rest, const FoundGroup& group, std::size_t& number, const Found*& opened) {
     ui::Ui& ui = desk.ui;
@@ -121,18 +148,11 @@ float group_rows(
                 2,
                 {ui::TextSize::small, true, ui::Ink::quiet, ui::Align::left});
     rest.y += heading;
-    const float height = ui::row_height(ui,
-                                        ui::line_height(ui, ui::TextSize::large) +
-                                            ui::line_height(ui, ui::TextSize::small) + 10);
     for (const Found& found : group.found) {
-        ui::ListRow row;
-        row.title = found.title;
-        row.detail = found.where;
-        const std::string spoken = found.title + ". " + found.where;
-        row.spoken = spoken;
-        if (ui::list_row(ui, row_id(number++), {rest.x, rest.y, rest.w, height}, row).pressed)
+        const ui::Rect place{rest.x, rest.y, rest.w, found_height(ui, rest.w, found)};
+        if (found_row(ui, row_id(number++), place, found))
             opened = &found;
-        rest.y += height;
+        rest.y += place.h;
     }
     if (group.more > 0)
         rest.y += ui::paragraph(
@@ -156,7 +176,9 @@ void find_sheet(Desk& desk) {
     const ui::Rect paper = paper_of(ui);
     const ui::Dialog dialog(ui, "find-sheet", paper, "Find");
     const ui::Scope scope(ui, "find");
-    ui::Rect rest = paper.inset(ui.size().margin, ui.size().gap);
+    // On a phone the words need the width more than the margin does.
+    const float margin = ui.screen().w < 400 ? ui.size().margin / 2 : ui.size().margin;
+    ui::Rect rest = paper.inset(margin, ui.size().gap);
     field_and_close(desk, rest.cut_top(ui::field_height(ui, false), ui.size().gap));
     const std::vector<FoundGroup>& groups =
         desk.readings.find.found(desk.state.find_typed, desk.chosen_part());

@@ -70,7 +70,10 @@ void top(Desk& desk, ui::Rect rect) {
     if (ui.is_narrow()) {
         const ui::TextStyle smaller{ui::TextSize::large, true, ui::Ink::ink, ui::Align::left};
         if (is_slim(ui)) // no room beside the keys
-            rect = {ui.size().margin, rect.bottom() + k_key_gap / 2, ui.screen().w, k_least_key};
+            rect = {ui.size().margin,
+                    rect.bottom() + k_key_gap / 2,
+                    ui.screen().w - 2 * ui.size().margin,
+                    k_least_key};
         ui::heading(ui, rect.cut_top(rect.h * 0.56F), mark, 1, smaller);
         ui::text(ui, rect, has_step ? board.words.place : std::string(), {ui::TextSize::small});
         return;

@@ -84,8 +84,9 @@ public:
     /// Makes what a picture needs. When Dear ImGui's atlas has no texture after it, the platform
     /// loads one before it calls frame().
     virtual void prepare() = 0;
-    /// Makes one picture. The platform then draws what Dear ImGui holds.
-    virtual void frame(double seconds_since_last) = 0;
+    /// Makes one picture. The platform then draws what Dear ImGui holds, over a canvas cleared to
+    /// the colour returned (ImU32): filling every pixel once more is what costs a weak tablet most.
+    virtual std::uint32_t frame(double seconds_since_last) = 0;
     /// Changes of the mirror that the last frame made, as JSON for the platform; empty when none.
     [[nodiscard]] virtual std::string take_mirror_changes() = 0;
     /// What the last frame drew, as JSON for a test of the mirror.

@@ -29,8 +29,11 @@ Host& host() {
     return only;
 }
 
-void render() {
+void render(ImU32 ground) {
     ImDrawData* const data = ImGui::GetDrawData();
+    const ImVec4 under = ImGui::ColorConvertU32ToFloat4(ground);
+    glClearColor(under.x, under.y, under.z, 1);
+    glClear(GL_COLOR_BUFFER_BIT);
     glViewport(0,
                0,
                static_cast<int>(data->DisplaySize.x * data->FramebufferScale.x),
@@ -57,9 +60,9 @@ void draw_frame(double now_ms) {
         ImGui_ImplOpenGL3_NewFrame();
         load_fonts_texture();
     }
-    h.page->frame(seconds);
+    const ImU32 ground = h.page->frame(seconds);
     if (h.draws)
-        render();
+        render(ground);
     treadle_mirror(h.page->take_mirror_changes().c_str());
     treadle_count_frame(static_cast<int>(ports.pacer.drawn()),
                         emscripten_performance_now() - began_ms);

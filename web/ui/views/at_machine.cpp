@@ -239,7 +239,6 @@ AtMachineKeys at_machine_keys(const ui::Ui& ui, const ui::Rect& screen, bool lef
 void at_machine(Desk& desk, const ui::Rect& screen) {
     ui::Ui& ui = desk.ui;
     const AtMachineBoard& board = desk.at_machine;
-    ui.fill(screen, ui::Ink::paper);
     const ui::Scope scope(ui, "at-machine");
     keyboard(desk);
     const AtMachineKeys keys = at_machine_keys(ui, screen, desk.state.screen.hand == Hand::left);

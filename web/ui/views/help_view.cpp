@@ -156,7 +156,6 @@ void topic_key(Desk& desk, const ui::Rect& rect, const HelpTopic* topic) {
 
 void help_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "help");
     ui::Rect rest = rect;
     if (ui.is_narrow())

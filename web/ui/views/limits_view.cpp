@@ -191,7 +191,6 @@ float one_station(Desk& desk, const ui::Rect& rect) {
 
 void limits_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "limits");
     ui::ScrollArea area(ui, "view", rect, "What it can do");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);

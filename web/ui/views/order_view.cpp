@@ -205,7 +205,6 @@ float set_ups(Desk& desk, ui::Rect rest) {
 
 void order_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "order");
     ui::ScrollArea area(ui, "view", rect, "Order of work");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);

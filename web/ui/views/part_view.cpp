@@ -152,7 +152,6 @@ float new_operation(Desk& desk, const ui::Rect& rect, int index) {
 void part_view(Desk& desk, const ui::Rect& rect, int index) {
     ui::Ui& ui = desk.ui;
     PartReading& part = *desk.readings.parts()[static_cast<std::size_t>(index)];
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "part");
     ui::ScrollArea area(ui, "view", rect, "Part " + part.mark);
     ui::Rect content = area.content().inset(ui.size().margin, 0);

@@ -100,7 +100,6 @@ void panel(Desk& desk, const ui::Rect& rect, int part, bool below) {
 }
 
 void empty(Desk& desk, const ui::Rect& rect) {
-    desk.ui.fill(rect, ui::Ink::paper);
     ui::ScrollArea area(desk.ui, "empty", rect, "No parts yet");
     ui::Rect rest = area.content().inset(desk.ui.size().margin, 0);
     rest.y += desk.ui.size().margin;

@@ -58,7 +58,6 @@ void place(Desk& desk, const ui::Rect& rect) {
 
 void screen(Desk& desk) {
     ui::Rect rest = desk.ui.screen();
-    desk.ui.fill(rest, ui::Ink::bench);
     desk.readings.refresh(desk.session);
     if (desk.state.place == Place::at_machine) { // the whole screen, and no tabs
         at_machine(desk, rest);

@@ -155,7 +155,6 @@ float names(Desk& desk, ui::Rect rest) {
 
 void sheets_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "sheets");
     ui::ScrollArea area(ui, "view", rect, "Sheets");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);

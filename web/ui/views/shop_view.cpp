@@ -89,7 +89,6 @@ float page_form(Desk& desk, const ui::Rect& rect, const ShopPage& page) {
 void shop_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
     const ui::Scope scope(ui, "shop");
-    ui.fill(rect, ui::Ink::paper);
     const std::vector<ShopPage> pages = shop_pages(desk.session.shop());
     desk.state.shop_page = std::clamp(desk.state.shop_page, 0, static_cast<int>(pages.size()) - 1);
     ui::Rect rest = rect;

@@ -185,7 +185,6 @@ float to_the_rack(Desk& desk, const ui::Rect& rect) {
 
 void stock_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::paper);
     const ui::Scope scope(ui, "stock");
     const StockReading& reading = desk.readings.stock.of(desk.session, desk.stock);
     ui::ScrollArea area(ui, "view", rect, "Bars");

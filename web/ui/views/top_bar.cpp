@@ -164,7 +164,6 @@ float top_bar_height(const ui::Ui& ui) {
 void top_bar(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
     const Layout layout = lay_out(ui);
-    ui.fill(rect, ui::Ink::paper);
     ui.rule(
         rect.x, rect.bottom() - 1, rect.right(), rect.bottom() - 1, ui::Ink::ink, ui.size().stroke);
     ui::Rect rest = rect;

@@ -266,7 +266,7 @@ void Stage::prepare() {
     fonts_stale_ = false;
 }
 
-void Stage::frame(double seconds_since_last) {
+std::uint32_t Stage::frame(double seconds_since_last) {
     ImGui::SetCurrentContext(context_);
     if (gestures_.glide(seconds_since_last))
         ports_.request_frame("glide", 1);
@@ -280,6 +280,7 @@ void Stage::frame(double seconds_since_last) {
     ImGui::Render();
     if (ui_.wants_frame_)
         ports_.request_frame("page", 1);
+    return ui_.colour(Ink::paper);
 }
 
 /// The page in the room that the number pad leaves, and the pad over it.

@@ -12,6 +12,7 @@
 #include "ui/widgets/number_pad.h"
 #include "ui/widgets/ui.h"
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -48,7 +49,7 @@ public:
     void focus(const std::string& id) override;
     void scrolled(const std::string& id, float offset) override;
     void prepare() override;
-    void frame(double seconds_since_last) override;
+    std::uint32_t frame(double seconds_since_last) override;
     std::string take_mirror_changes() override;
     std::string drawn() const override { return ui_.drawn(); }
 

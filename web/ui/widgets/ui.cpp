@@ -44,7 +44,6 @@ void Ui::begin_frame(const Rect& screen, ImDrawList& draw) {
     known_keys_.clear();
     cut_words_.clear();
     entry_.reset();
-    fill(screen, Ink::paper);
 }
 
 bool Ui::end_frame() {

@@ -75,6 +75,7 @@ export async function pages_of(page, book) {
     : find(page, { role: 'group', name: book }).getByRole('button').allTextContents();
 }
 export async function open_page(page, book, index) {
+  await press_if(page, things.close_find);
   await press(page, things.place(book));
   const choice = find(page, { role: 'combobox', name: 'Shown' });
   if (await choice.count()) await choice.selectOption({ index });
@@ -209,6 +210,7 @@ const changing = [
     await at_place('Sheets')(page);
     await give_file(page, () => press(page, things.open_file), 'bad.json', '{"format": "treadle-job"}');
     await until('the refusal', () => page.getByText(/was not opened/).count());
+    await settled(page); // it is said before it is drawn
   } },
   { name: 'job-long-names', go: async (page) => {
     await at_place('Sheets')(page);

@@ -63,7 +63,7 @@ test('without an order the page says what is in the way, or what is not known', 
   await until('the obstacle', () => blocked.isVisible());
   assert.match(await blocked.textContent(), /leg \d+ meets|punch and die|edge for the stop/);
   await open_height('');
-  await until('what is missing', () => page.getByText(/stop settings not computed: needs/).first().isVisible());
+  await until('what is missing', () => page.getByText(/stop settings not computed. Not known: /).first().isVisible());
   await control(page, 'button', /^Fill in under Shop/).click();
   await until('its field', () => control(page, 'textbox', 'Bed to ram, open').isVisible());
 });

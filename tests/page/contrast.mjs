@@ -46,7 +46,7 @@ async function ratios({ png, boxes }) {
     const under = luminance(ground);
     let best = 1;
     for (const [colour, count] of counts) {
-      if (count < 6) continue; // the smoothed edge of a letter is no ink
+      if (count < 3) continue; // the smoothed edge of a letter is no ink
       const over = luminance(colour);
       best = Math.max(best, (Math.max(over, under) + 0.05) / (Math.min(over, under) + 0.05));
     }

@@ -58,7 +58,7 @@ export async function touch(page) {
       const by = Math.abs(over) < Math.abs(want) ? over : want;
       // Near the edge of the area, so that a drawing that takes drags itself is not in the way.
       await hand.drag(area.x + area.w - 14, area.y + area.h / 2 - by / 2, 0, by);
-      await page.waitForTimeout(60);
+      await settled(page); // a tap on what still glides only stops it
     }
     assert.fail(`${thing.role} ${thing.name} cannot be dragged into sight`);
   };

@@ -46,8 +46,9 @@ async function again(page) {
 }
 
 /** Enters the counts one after the other, each when the list shows the one before. */
-function enter_pieces(page, counts) {
-  return page.evaluate(
+async function enter_pieces(page, counts) {
+  await until('the field', () => control(page, 'textbox', 'Pieces').count());
+  await page.evaluate(
     async ([all, mark]) => {
       const field = [...document.querySelectorAll('input[data-id]')].find(
         (one) => one.getAttribute('aria-label') === 'Pieces',

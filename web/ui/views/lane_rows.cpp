@@ -12,7 +12,6 @@ namespace {
 
 constexpr ui::TextStyle k_title{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_figure{ui::TextSize::small, true, ui::Ink::ink, ui::Align::centre};
-constexpr ui::TextStyle k_quiet{ui::TextSize::small, false, ui::Ink::quiet, ui::Align::left};
 constexpr float k_bar = 34;
 
 /// Set-ups as boxes along the time, the same scale in every lane.

@@ -170,20 +170,21 @@ float not_in_order(Desk& desk, ui::Rect rest) {
 
 float to_buy(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
-    if (desk.readings.shopping().empty())
+    const std::vector<std::string>& shopping = desk.readings.order(desk.session).shopping;
+    if (shopping.empty())
         return rest.y;
     ui::heading(ui,
                 rest.cut_top(ui::line_height(ui, ui::TextSize::large) + 6),
                 "To buy before the work starts",
                 2,
                 k_title);
-    for (const std::string& need : desk.readings.shopping())
+    for (const std::string& need : shopping)
         rest.y += ui::paragraph(ui, rest, need);
     return rest.y + ui.size().margin;
 }
 
 float set_ups(Desk& desk, ui::Rect rest) {
-    auto& order = desk.readings.order();
+    std::vector<SetUpReading>& order = desk.readings.order(desk.session).set_ups;
     constexpr std::array k_to_parts = {NextKey{"Go to Parts", Command::none, Place::parts}};
     if (desk.session.job().parts.empty())
         return no_parts_yet(desk, rest, "The order of work is made from the parts; none is there.");
@@ -219,9 +220,10 @@ void order_view(Desk& desk, const ui::Rect& rect) {
                 1,
                 {ui::TextSize::title, true, ui::Ink::ink, ui::Align::left});
     rest.y += height;
-    rest.y += ui::paragraph(ui, rest, desk.readings.totals(), k_quiet);
-    rest.y += ui::paragraph(ui, rest, desk.readings.time(), k_quiet) + ui.size().gap;
-    if (!desk.readings.order().empty())
+    const OrderReading& order = desk.readings.order(desk.session);
+    rest.y += ui::paragraph(ui, rest, order.totals, k_quiet);
+    rest.y += ui::paragraph(ui, rest, order.time, k_quiet) + ui.size().gap;
+    if (!order.set_ups.empty())
         rest.y = to_the_machine(desk, rest);
     rest.y = not_in_order(desk, rest);
     if (!two_columns) {

@@ -1,10 +1,7 @@
 #include "ui/views/reading.h"
 
 #include "edit/placing.h"
-#include "plan/batches.h"
 #include "plan/explain.h"
-#include "plan/job_time.h"
-#include "plan/settings.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
@@ -150,49 +147,6 @@ std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPla
     return reading;
 }
 
-/// Mark, batches and what is measured, each a sentence.
-std::string step_notes(const edit::Session& session, const plan::Step& step) {
-    const equipment::HouseRules& rules = session.shop().rules;
-    std::string notes;
-    for (std::string words : {plan::mark_words(session.plan(), step, rules),
-                              plan::batch_words(plan::batches_of(session.plan(), step)),
-                              plan::check_words(step, rules)}) {
-        if (words.empty())
-            continue;
-        if (words.back() != '.')
-            words += '.';
-        notes += (notes.empty() ? "" : " ") + words;
-    }
-    return notes;
-}
-
-SetUpReading read_set_up(const plan::SetUp& set_up,
-                         std::size_t index,
-                         const edit::Session& session,
-                         const std::vector<std::shared_ptr<PartReading>>& parts) {
-    SetUpReading reading;
-    reading.title = "Set-up " + std::to_string(index + 1);
-    reading.tools = plan::tooling_words(set_up.tools, session.shop(), session.job().style);
-    reading.strokes =
-        std::to_string(set_up.strokes) + (set_up.strokes == 1 ? " stroke" : " strokes");
-    reading.settings = plan::setting_lines(set_up, session.shop(), session.job().style);
-    for (const plan::Step& step : set_up.steps) {
-        const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
-        const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
-        const std::string what = done.title + ", " + std::to_string(step.strokes) +
-                                 (step.strokes == 1 ? " stroke" : " strokes");
-        const std::string pieces = std::to_string(step.pieces);
-        reading.steps.push_back({part.mark,
-                                 "\xC3\x97 " + pieces + "   " + what,
-                                 part.mark + ", " + pieces + " pieces: " + what,
-                                 step_notes(session, step),
-                                 step.part,
-                                 step.operation,
-                                 {}});
-    }
-    return reading;
-}
-
 void name_source(std::string& line,
                  const std::string& key,
                  const std::function<std::string(std::string_view)>& title_of) {
@@ -254,23 +208,9 @@ void Readings::refresh(const edit::Session& session) {
         parts.push_back(kept ? kept : read_part(plan.parts[i], session, style));
     }
     parts_ = std::move(parts);
-
-    const auto time = plan::job_time(plan, session.shop());
-    time_ = "Time of the set-ups: " + plan::time_words(time);
-    order_.clear();
-    for (std::size_t i = 0; i < plan.order.size(); ++i) {
-        order_.push_back(read_set_up(plan.order[i], i, session, parts_));
-        if (time)
-            order_.back().strokes += ", " + plan::duration_words(time->set_ups[i].total());
-    }
-    shopping_.clear();
-    for (const plan::Need& need : plan.shopping)
-        shopping_.push_back(plan::need_words(need, style));
-    totals_ = std::to_string(plan.pieces) + " pieces, " + std::to_string(plan.strokes) +
-              " strokes, " + quantity::print(plan.mass, style, Rounding::up);
-    if (!plan.order.empty())
-        totals_ += ", " + plan::order_words(plan);
 }
+
+OrderReading& Readings::order(const edit::Session& session) { return order_.of(session, parts_); }
 
 const std::vector<std::string>& Readings::cautions(const edit::Session& session) {
     if (cautions_.empty())

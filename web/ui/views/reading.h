@@ -8,7 +8,9 @@
 #include "edit/session.h"
 
 #include "ui/views/find_index.h"
+#include "ui/views/kept_height.h"
 #include "ui/views/limits_reading.h"
+#include "ui/views/order_reading.h"
 #include "ui/views/picture.h"
 #include "ui/views/placing_reading.h"
 #include "ui/views/remedy_reading.h"
@@ -26,14 +28,6 @@
 #include <vector>
 
 namespace treadle::views {
-
-/// The height of an entry as it came out last: a long list leaves out what is far out of sight, and
-/// keeps its place.
-struct KeptHeight {
-    float width = -1; ///< and the height of the type it was measured with
-    float type = 0;
-    float height = 0;
-};
 
 struct CheckReading {
     std::string sentence;
@@ -119,25 +113,6 @@ struct PartReading {
     std::optional<std::vector<SpreadReading>> spreads; ///< of the legs
 };
 
-struct StepReading {
-    std::string title;  ///< "BP2"
-    std::string detail; ///< "× 6   Punch 13/16 round, 24 strokes"
-    std::string spoken;
-    std::string notes; ///< mark, batches, what is measured
-    int part = 0;
-    int operation = 0;
-    KeptHeight drawn;
-};
-struct SetUpReading {
-    std::string title;
-    std::string tools;
-    std::string strokes;
-    std::vector<std::string> settings;
-    std::vector<StepReading> steps;
-    KeptHeight head;
-    KeptHeight all_steps;
-};
-
 [[nodiscard]] ui::Verdict mark_of(plan::Outcome outcome);
 /// The first operation with the part's own outcome, when that is not a plain fit.
 [[nodiscard]] int first_trouble(const PartReading& part);
@@ -157,11 +132,7 @@ public:
     void refresh(const edit::Session& session);
 
     [[nodiscard]] const std::vector<std::shared_ptr<PartReading>>& parts() const { return parts_; }
-    [[nodiscard]] const std::vector<SetUpReading>& order() const { return order_; }
-    [[nodiscard]] std::vector<SetUpReading>& order() { return order_; }
-    [[nodiscard]] const std::vector<std::string>& shopping() const { return shopping_; }
-    [[nodiscard]] const std::string& totals() const { return totals_; }
-    [[nodiscard]] const std::string& time() const { return time_; }
+    [[nodiscard]] OrderReading& order(const edit::Session& session);
     /// What can hurt, of any work and of the stations that this plan uses.
     [[nodiscard]] const std::vector<std::string>& cautions(const edit::Session& session);
     /// Lines of the working of one operation, or of the part itself for plan::k_none.
@@ -174,10 +145,7 @@ private:
     std::optional<job::ToleranceClass> tolerance_;
     std::shared_ptr<const equipment::Shop> shop_;
     std::vector<std::shared_ptr<PartReading>> parts_;
-    std::vector<SetUpReading> order_;
-    std::vector<std::string> shopping_;
-    std::string totals_;
-    std::string time_;
+    OrderReadings order_;
     std::vector<std::string> cautions_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };

@@ -24,6 +24,7 @@ void StockWork::refresh(const edit::Session& session) {
         for (auto& [text, search] : searches_)
             search.wanted = false;
         texts_.clear();
+        board_.news.clear();
         for (const plan::StockGroup& group : board_.groups) {
             texts_.push_back(group.problem ? std::string() : cutting::list_text(group.list));
             if (!group.problem)
@@ -43,6 +44,7 @@ void StockWork::ask(const std::string& text, const cutting::CutList& list) {
     if (!is_new)
         return;
     search.list = list;
+    search.news = ++last_news_;
     search.state.state = StockSearch::State::looking;
     search.ticket = ports_.cut(
         text, k_most_work, [this, text](const std::string& answer) { answered(text, answer); });
@@ -54,6 +56,7 @@ void StockWork::answered(const std::string& text, const std::string& answer) {
         return;
     Search& search = found->second;
     has_news_ = true;
+    search.news = ++last_news_;
     auto read = cutting::read_answer_text(search.list, answer);
     if (!read) {
         // Whatever was answered before still stands.
@@ -82,16 +85,23 @@ void StockWork::drop_unwanted() {
     }
 }
 
+/// Only groups with news are planned anew.
 void StockWork::put_together() {
     has_news_ = false;
-    std::vector<cutting::CutAnswer> answers;
-    board_.searches.clear();
-    for (const std::string& text : texts_) {
-        const auto found = searches_.find(text);
-        answers.push_back(found == searches_.end() ? cutting::CutAnswer{} : found->second.answer);
-        board_.searches.push_back(found == searches_.end() ? StockSearch{} : found->second.state);
+    std::vector<plan::GroupPlan> plans = std::move(board_.plan.groups);
+    plans.resize(texts_.size());
+    board_.searches.resize(texts_.size());
+    board_.news.resize(texts_.size(), 0);
+    const Search none{.news = 1};
+    for (std::size_t i = 0; i < texts_.size(); ++i) {
+        const auto found = searches_.find(texts_[i]);
+        const Search& search = found == searches_.end() ? none : found->second;
+        if (std::exchange(board_.news[i], search.news) == search.news)
+            continue;
+        plans[i] = plan::group_plan(board_.groups[i], search.answer);
+        board_.searches[i] = search.state;
     }
-    board_.plan = plan::stock_plan(board_.groups, answers);
+    board_.plan = plan::sum_up(std::move(plans));
     ++board_.change;
 }
 

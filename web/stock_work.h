@@ -31,6 +31,7 @@ private:
         cutting::CutAnswer answer;
         views::StockSearch state;
         bool wanted = true;
+        std::uint64_t news = 0;
     };
     void ask(const std::string& text, const cutting::CutList& list);
     void answered(const std::string& text, const std::string& answer);
@@ -42,6 +43,7 @@ private:
     std::vector<std::string> texts_;         ///< of the groups; empty with a problem
     views::StockBoard board_;
     std::uint64_t revision_ = ~std::uint64_t{0};
+    std::uint64_t last_news_ = 1; ///< that number is for what is not searched
     bool has_news_ = false;
 };
 

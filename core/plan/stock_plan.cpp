@@ -178,6 +178,24 @@ void add(std::optional<T>& sum, const std::optional<T>& more) {
         sum.reset();
 }
 
+bool is_proven(const StockGroup& group, const CutAnswer& answer) {
+    return answer.has_plan && raised_bound(group.list, answer.bound, answer.cost) >= answer.cost;
+}
+
+CutAnswer answer_for(const StockGroup& group, long long work) {
+    constexpr long long k_slice = 5'000'000; // so that a rack that does not reach is soon known
+    cutting::Search search(group.list);
+    CutAnswer answer;
+    do {
+        search.run(std::min(k_slice, work - answer.work));
+        answer = cutting::answer_of(search);
+    } while (!answer.done && !falls_short(group, answer) && !is_proven(group, answer) &&
+             answer.work < work);
+    return answer;
+}
+
+} // namespace
+
 GroupPlan group_plan(const StockGroup& group, const CutAnswer& answer) {
     GroupPlan plan;
     plan.work = answer.work;
@@ -202,32 +220,12 @@ GroupPlan group_plan(const StockGroup& group, const CutAnswer& answer) {
     return plan;
 }
 
-bool is_proven(const StockGroup& group, const CutAnswer& answer) {
-    return answer.has_plan && raised_bound(group.list, answer.bound, answer.cost) >= answer.cost;
-}
-
-CutAnswer answer_for(const StockGroup& group, long long work) {
-    constexpr long long k_slice = 5'000'000; // so that a rack that does not reach is soon known
-    cutting::Search search(group.list);
-    CutAnswer answer;
-    do {
-        search.run(std::min(k_slice, work - answer.work));
-        answer = cutting::answer_of(search);
-    } while (!answer.done && !falls_short(group, answer) && !is_proven(group, answer) &&
-             answer.work < work);
-    return answer;
-}
-
-} // namespace
-
-StockPlan stock_plan(const std::vector<StockGroup>& groups, const std::vector<CutAnswer>& answers) {
-    TREADLE_EXPECT(groups.size() == answers.size());
+StockPlan sum_up(std::vector<GroupPlan> groups) {
     StockPlan plan;
     plan.complete = plan.proven = true;
     plan.sums = {Mass{}, Mass{}, Mass{}, Mass{}, Mass{}, 0.0};
-    for (std::size_t i = 0; i < groups.size(); ++i) {
-        plan.groups.push_back(group_plan(groups[i], answers[i]));
-        const GroupPlan& group = plan.groups.back();
+    plan.groups = std::move(groups);
+    for (const GroupPlan& group : plan.groups) {
         plan.complete = plan.complete && group.has_plan;
         plan.proven = plan.proven && group.proven;
         if (!group.has_plan)
@@ -240,6 +238,14 @@ StockPlan stock_plan(const std::vector<StockGroup>& groups, const std::vector<Cu
         add(plan.sums.price, group.sums.price);
     }
     return plan;
+}
+
+StockPlan stock_plan(const std::vector<StockGroup>& groups, const std::vector<CutAnswer>& answers) {
+    TREADLE_EXPECT(groups.size() == answers.size());
+    std::vector<GroupPlan> plans;
+    for (std::size_t i = 0; i < groups.size(); ++i)
+        plans.push_back(group_plan(groups[i], answers[i]));
+    return sum_up(std::move(plans));
 }
 
 bool falls_short(const StockGroup& group, const CutAnswer& answer) {

@@ -74,8 +74,11 @@ struct StockPlan {
     bool proven = false;   ///< and no plan of any group costs less
 };
 
-/// One answer a group; an answer that is no plan for its group counts as none. After the search
-/// what is left over is moved together where that costs nothing (stock_leftover.h).
+/// An answer that is no plan for the group counts as none. After the search what is left over is
+/// moved together where that costs nothing (stock_leftover.h).
+[[nodiscard]] GroupPlan group_plan(const StockGroup& group, const cutting::CutAnswer& answer);
+[[nodiscard]] StockPlan sum_up(std::vector<GroupPlan> groups);
+/// Both of them, with one answer a group.
 [[nodiscard]] StockPlan stock_plan(const std::vector<StockGroup>& groups,
                                    const std::vector<cutting::CutAnswer>& answers);
 

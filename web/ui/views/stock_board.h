@@ -24,6 +24,7 @@ struct StockBoard {
     std::vector<plan::StockGroup> groups;
     plan::StockPlan plan;              ///< one for one
     std::vector<StockSearch> searches; ///< one for one
+    std::vector<std::uint64_t> news;   ///< one for one: another with each change of plan or search
     std::uint64_t change = 0;          ///< rises with each
 };
 

@@ -152,6 +152,9 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
     if (kept_ && revision_ == session.revision() && change_ == board.change)
         return *kept_;
     const PrintStyle style = session.job().style;
+    std::vector<StockGroupReading> before;
+    if (kept_ && revision_ == session.revision())
+        before = std::move(kept_->groups);
     StockReading reading;
     reading.total = plan::stock_words(board.groups, board.plan);
     const bool any = std::any_of(board.plan.groups.begin(),
@@ -161,6 +164,10 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
         reading.sums = plan::sums_words(board.plan.sums, style);
     reading.not_from_bars = plan::not_from_bars_words(session.plan());
     for (std::size_t i = 0; i < board.groups.size(); ++i) {
+        if (i < before.size() && news_[i] == board.news[i]) {
+            reading.groups.push_back(std::move(before[i]));
+            continue;
+        }
         const plan::StockGroup& group = board.groups[i];
         Source source{session, group, {}, style};
         for (const plan::BarKind& kind : group.kinds)
@@ -174,6 +181,7 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
     kept_ = std::move(reading);
     revision_ = session.revision();
     change_ = board.change;
+    news_ = board.news;
     return *kept_;
 }
 

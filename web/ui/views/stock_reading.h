@@ -62,6 +62,7 @@ private:
     std::optional<StockReading> kept_;
     std::uint64_t revision_ = 0;
     std::uint64_t change_ = 0;
+    std::vector<std::uint64_t> news_; ///< of the groups kept
 };
 
 } // namespace treadle::views

@@ -92,7 +92,8 @@ void StockWork::put_together() {
     plans.resize(texts_.size());
     board_.searches.resize(texts_.size());
     board_.news.resize(texts_.size(), 0);
-    const Search none{.news = 1};
+    Search none;
+    none.news = 1;
     for (std::size_t i = 0; i < texts_.size(); ++i) {
         const auto found = searches_.find(texts_[i]);
         const Search& search = found == searches_.end() ? none : found->second;

@@ -1,6 +1,11 @@
 #include "ui/views/desk.h"
 
+#include <utility>
+
 namespace treadle::views {
+
+// Not inline: GCC 12 takes what a variant does not hold for something it reads.
+void Desk::ask(Ask what) { asks.push_back(std::move(what)); }
 
 int Desk::chosen_part() const {
     const auto& parts = session.job().parts;

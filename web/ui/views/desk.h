@@ -25,7 +25,7 @@ struct Desk {
     const StockBoard& stock;
     const AtMachineBoard& at_machine;
 
-    void ask(Ask what) { asks.push_back(std::move(what)); }
+    void ask(Ask what);
     [[nodiscard]] PrintStyle style() const { return session.job().style; }
     /// Index of the chosen part, plan::k_none when there is none.
     [[nodiscard]] int chosen_part() const;

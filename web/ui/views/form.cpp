@@ -166,7 +166,7 @@ std::optional<std::optional<Value>> Form::maybe_entry(std::string_view label,
     if (!typed)
         return std::nullopt;
     if (base::trim(*typed).empty())
-        return std::optional<Value>();
+        return std::optional<std::optional<Value>>(std::in_place, std::nullopt);
     const auto read = parse(*typed);
     if (!read) {
         refuse(read.refusal());

@@ -9,6 +9,7 @@
 #include "ui/widgets/text.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace treadle::views {
 

@@ -211,6 +211,12 @@ std::string write_short(double value, int most_decimals) {
     return out;
 }
 
+std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
 std::string_view trim(std::string_view text) {
     constexpr std::string_view k_blanks = " \t\r\n";
     const std::size_t first = text.find_first_not_of(k_blanks);

@@ -24,6 +24,8 @@ namespace treadle::base {
 [[nodiscard]] std::string write_short(double value, int most_decimals);
 
 [[nodiscard]] std::string_view trim(std::string_view text);
+/// A sentence's first letter as a capital, when it is one of a to z.
+[[nodiscard]] std::string capital(std::string words);
 [[nodiscard]] std::string to_lower_ascii(std::string_view text);
 
 /// & < > " ' replaced for HTML and SVG text and attributes.

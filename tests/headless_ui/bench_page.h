@@ -53,6 +53,8 @@ struct BenchPage {
         field.value = thickness;
         field.error = error;
         const ui::Rect fields = page.cut_top(ui::field_height(ui, true));
+        if (!error.empty())
+            ui::field_error(ui, "thickness", page, error);
         if (auto text = ui::number_field(ui, "thickness", fields.column(0, 2, 12), field))
             thickness = *text;
         const std::vector<std::string> materials{"A36", "304", "5052-H32"};

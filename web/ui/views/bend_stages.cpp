@@ -1,5 +1,6 @@
 #include "ui/views/bend_stages.h"
 
+#include "base/text.h"
 #include "plan/words.h"
 #include "sheet/bend_words.h"
 
@@ -15,15 +16,9 @@ namespace treadle::views {
 
 namespace {
 
-constexpr float k_side_by_side = 540; ///< words beside the drawing
-constexpr float k_words_width = 270;
+constexpr float k_side_by_side = 540;  ///< words beside the drawing
+constexpr float k_words_share = 0.45F; ///< of the width, when they stand beside it
 constexpr float k_least_picture = 140; ///< under the words
-
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
 
 BendReading read(const plan::PartPlan& plan, const equipment::Shop& shop, PrintStyle style) {
     BendReading reading;
@@ -35,8 +30,8 @@ BendReading read(const plan::PartPlan& plan, const equipment::Shop& shop, PrintS
         reading.stages.push_back({"Bend " + std::to_string(i + 1) + " of " + last,
                                   "Operation " + std::to_string(operation + 1) + ": " +
                                       plan::operation_title(*plan.part, operation, style),
-                                  capital(sheet::stop_words(step, style)),
-                                  capital(sheet::lies_words(step)),
+                                  base::capital(sheet::stop_words(step, style)),
+                                  base::capital(sheet::lies_words(step)),
                                   to_picture(sheet::draw_bend_stage(plan, i))});
     }
     for (std::size_t i = 0; i < plan.operations.size(); ++i)
@@ -104,8 +99,7 @@ float bend_stages(Desk& desk, const ui::Rect& rect, PartReading& part) {
     const auto& stage = reading.stages[static_cast<std::size_t>(desk.state.bend_step)];
     ui::Rect picture = rect;
     const bool beside = rect.w >= k_side_by_side;
-    ui::Rect words =
-        beside ? picture.cut_left(k_words_width * ui.size().text_scale, ui.size().gap) : rect;
+    ui::Rect words = beside ? picture.cut_left(rect.w * k_words_share, ui.size().gap) : rect;
     keys(desk, words.cut_top(ui.size().target, ui.size().gap), last);
     const float height = ui::line_height(ui, ui::TextSize::large) + 4;
     ui::heading(ui,

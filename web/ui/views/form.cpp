@@ -9,6 +9,7 @@
 #include "ui/widgets/text.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace treadle::views {
@@ -39,15 +40,22 @@ void Form::columns_of(float least_width) {
 
 std::string Form::full(std::string_view key) const { return scope_ + "/" + std::string(key); }
 
+/// What is wrong in a rank stands below all of it, over the whole width.
 void Form::new_line() {
-    row_y_ = bottom();
+    if (row_height_ > 0)
+        row_y_ += row_height_ + desk_.ui.size().gap;
+    for (const auto& [id, reason] : wrong_)
+        row_y_ += ui::field_error(desk_.ui, id, {rest_.x, row_y_, rest_.w, 0}, reason) +
+                  desk_.ui.size().gap;
+    wrong_.clear();
     column_ = 0;
     row_height_ = 0;
     keys_x_ = 0;
 }
 
-float Form::bottom() const {
-    return row_height_ > 0 ? row_y_ + row_height_ + desk_.ui.size().gap : row_y_;
+float Form::bottom() {
+    new_line();
+    return row_y_;
 }
 
 void Form::heading(std::string_view words) {
@@ -73,16 +81,35 @@ void Form::words(std::string_view words) {
               desk_.ui.size().gap;
 }
 
-ui::Rect Form::next_cell(std::string_view below) {
-    constexpr float k_mark = 24; ///< the cross before a reason
-    if (column_ == columns_ || keys_x_ > 0)
+int Form::columns_for(float width) const {
+    const float gap = desk_.ui.size().gap;
+    const float column = (rest_.w + gap) / static_cast<float>(columns_);
+    return std::clamp(static_cast<int>(std::ceil((width + gap) / column)), 1, columns_);
+}
+
+/// Of a figure all is seen; words may be cut from twice a column on.
+float Form::width_of(std::string_view label, std::string_view shown, bool figure) const {
+    const ui::Ui& ui = desk_.ui;
+    const ui::TextSize size = figure ? ui::TextSize::large : ui::TextSize::body;
+    const float value = ui::text_width(ui, shown, {size}) + 2 * ui::k_field_inside;
+    const float twice =
+        2 * (rest_.w + ui.size().gap) / static_cast<float>(columns_) - ui.size().gap;
+    return std::max(ui::text_width(ui, label, {ui::TextSize::small}),
+                    figure ? value : std::min(value, twice));
+}
+
+ui::Rect Form::next_cell(float least_width, std::string_view below) {
+    const int span = columns_for(least_width);
+    if (column_ + span > columns_ || keys_x_ > 0)
         new_line();
-    ui::Rect row{rest_.x, row_y_, rest_.w, ui::field_height(desk_.ui, false)};
-    ui::Rect cell = row.column(column_++, columns_, desk_.ui.size().gap);
+    const float gap = desk_.ui.size().gap;
+    const ui::Rect row{rest_.x, row_y_, rest_.w, ui::field_height(desk_.ui, false)};
+    ui::Rect cell = row.column(column_, columns_, gap);
+    column_ += span;
+    cell.w = row.column(column_ - 1, columns_, gap).right() - cell.x;
     if (!below.empty())
-        cell.h +=
-            8 + ui::paragraph_height(
-                    desk_.ui, cell.w - k_mark, below, {ui::TextSize::small, true, ui::Ink::ink});
+        cell.h += 8 + ui::paragraph_height(
+                          desk_.ui, cell.w, below, {ui::TextSize::small, false, ui::Ink::quiet});
     row_height_ = std::max(row_height_, cell.h);
     return cell;
 }
@@ -101,7 +128,9 @@ std::optional<std::string> Form::box(std::string_view label,
     const std::string error = fault ? fault->reason + " " + mend_words(shown) : std::string();
     field.error = error;
     field.kind = kind;
-    const ui::Rect cell = next_cell(fault ? std::string_view(error) : note);
+    const ui::Rect cell = next_cell(width_of(label, field.value, kind != nullptr), note);
+    if (fault)
+        wrong_.emplace_back(id, std::string(label) + ": " + error);
     std::optional<std::string> typed = kind ? ui::number_field(desk_.ui, id, cell, field)
                                             : ui::text_field(desk_.ui, id, cell, field);
     if (!typed)
@@ -283,8 +312,14 @@ std::optional<int> Form::choice(std::string_view label,
     ui::Field field;
     field.label = label;
     field.error = fault ? std::string_view(fault->reason) : std::string_view();
-    const std::optional<int> chosen =
-        ui::choice(desk_.ui, id, next_cell(field.error), field, options, selected);
+    constexpr float k_arrow = 28;
+    const bool known = selected >= 0 && selected < static_cast<int>(options.size());
+    const std::string_view shown =
+        known ? std::string_view(options[static_cast<std::size_t>(selected)]) : std::string_view();
+    const ui::Rect cell = next_cell(width_of(label, shown, false) + k_arrow, {});
+    const std::optional<int> chosen = ui::choice(desk_.ui, id, cell, field, options, selected);
+    if (fault)
+        wrong_.emplace_back(id, std::string(label) + ": " + fault->reason);
     if (!chosen || *chosen == selected || *chosen < 0 ||
         *chosen >= static_cast<int>(options.size()))
         return std::nullopt;
@@ -297,7 +332,7 @@ bool Form::toggle(std::string_view label, std::string_view key, bool on) {
     const std::string id = full(key);
     const float target = desk_.ui.size().target;
     const bool among_fields = column_ > 0 && column_ < columns_ && row_height_ > target;
-    ui::Rect cell = next_cell({});
+    ui::Rect cell = next_cell(ui::toggle_width(desk_.ui, label), {});
     if (among_fields)
         cell.y = cell.y + ui::field_height(desk_.ui, false) - target;
     else
@@ -314,7 +349,7 @@ bool Form::toggle(std::string_view label, std::string_view key, bool on) {
 ui::Rect Form::key_place(const ui::Rect& cell, float width) {
     const ui::Metrics& size = desk_.ui.size();
     if (column_ > 0 && column_ < columns_) {
-        const ui::Rect place = next_cell({});
+        const ui::Rect place = next_cell(width, {});
         return {place.x, place.bottom() - cell.h, std::min(place.w, width), cell.h};
     }
     if (keys_x_ == 0 || keys_x_ + width > rest_.right())

@@ -79,7 +79,8 @@ public:
 
     [[nodiscard]] const std::string& field() const { return field_; }
     [[nodiscard]] const std::string& typed() const { return typed_; }
-    [[nodiscard]] float bottom() const;
+    /// Where the form ends, when nothing more comes.
+    [[nodiscard]] float bottom();
 
 private:
     template <class Value, class Parse>
@@ -101,8 +102,11 @@ private:
                                    const std::string& shown,
                                    std::string_view note,
                                    const ui::FigureKind* kind); ///< none: words
-    /// `below`: words under the box, as many lines as they need.
-    ui::Rect next_cell(std::string_view below);
+    /// Wide enough for what stands in it, over two columns or more; `below`: words under the box,
+    /// as many lines as they need.
+    ui::Rect next_cell(float least_width, std::string_view below);
+    [[nodiscard]] int columns_for(float width) const;
+    [[nodiscard]] float width_of(std::string_view label, std::string_view shown, bool figure) const;
     [[nodiscard]] ui::Rect key_place(const ui::Rect& cell, float width);
     [[nodiscard]] std::string full(std::string_view key) const;
     [[nodiscard]] quantity::BareUnit bare() const { return desk_.style().system; }
@@ -115,8 +119,9 @@ private:
     int columns_ = 1;
     int column_ = 0;
     float row_y_ = 0;
-    float row_height_ = 0; ///< of the rank that is being filled
-    float keys_x_ = 0;     ///< end of the keys that stand in a rank of their own
+    float row_height_ = 0;                                   ///< of the rank that is being filled
+    std::vector<std::pair<std::string, std::string>> wrong_; ///< of this rank: id and reason
+    float keys_x_ = 0; ///< end of the keys that stand in a rank of their own
 };
 
 } // namespace treadle::views

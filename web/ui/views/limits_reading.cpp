@@ -1,6 +1,7 @@
 #include "ui/views/limits_reading.h"
 
 #include "base/stable_sort.h"
+#include "base/text.h"
 #include "plan/capacity.h"
 #include "plan/machines.h"
 #include "plan/words.h"
@@ -27,12 +28,6 @@ constexpr std::array k_marks = {
     ui::Verdict::fits, ui::Verdict::up_to, ui::Verdict::not_known, ui::Verdict::does_not_fit};
 
 ui::Verdict mark_of(plan::Outcome outcome) { return k_marks[static_cast<std::size_t>(outcome)]; }
-
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
 
 double mm(Length length) { return quantity::to_millimetres(length); }
 
@@ -214,12 +209,13 @@ MachineReading read(const plan::MachineAnswer& answer, const edit::Session& sess
     reading.name = plan::machine_at(shop, answer.machine).name;
     if (reading.name.empty())
         reading.name = "Machine without a name";
-    reading.words = capital(plan::machine_words(answer, job, shop));
+    reading.words = base::capital(plan::machine_words(answer, job, shop));
     for (std::size_t i = 0; i < k_outcomes.size(); ++i) {
         if (answer.counts[i] == 0)
             continue;
         reading.mark = k_marks[i]; // the worst is the last
-        reading.counts += capital(k_outcomes[i]) + ": " + std::to_string(answer.counts[i]) + ". ";
+        reading.counts +=
+            base::capital(k_outcomes[i]) + ": " + std::to_string(answer.counts[i]) + ". ";
     }
     if (!answer.does_whole_job && reading.mark == ui::Verdict::fits)
         reading.mark = ui::Verdict::not_known;

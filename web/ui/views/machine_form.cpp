@@ -1,5 +1,7 @@
 #include "ui/views/machine_form.h"
 
+#include "base/text.h"
+
 #include "ui/views/shop_draft.h"
 
 #include <array>
@@ -41,7 +43,7 @@ void new_keys(Desk& desk, Form& form) {
     form.heading("Add a station");
     for (const StationKind kind : k_stations) {
         const std::string word = equipment::station_word(kind);
-        if (form.key(word, "add-" + word, "Add station: " + word)) {
+        if (form.key(base::capital(word), "add-" + word, "Add station: " + word)) {
             equipment::Station station;
             station.id = free_id(machine.stations, "station-");
             station.name = word;
@@ -53,7 +55,7 @@ void new_keys(Desk& desk, Form& form) {
     form.heading("Add an attachment");
     for (const AttachmentKind kind : k_attachments) {
         const std::string word = equipment::attachment_word(kind);
-        if (form.key(word, "add-" + word, "Add attachment: " + word)) {
+        if (form.key(base::capital(word), "add-" + word, "Add attachment: " + word)) {
             equipment::Attachment attachment;
             attachment.id = free_id(machine.attachments, "attachment-");
             attachment.name = word;

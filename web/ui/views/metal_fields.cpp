@@ -1,5 +1,7 @@
 #include "ui/views/metal_fields.h"
 
+#include "base/text.h"
+
 #include "ui/views/parts_edit.h"
 
 #include <array>
@@ -19,13 +21,6 @@ constexpr std::array k_shapes = {Shape::flat,
                                  Shape::square,
                                  Shape::pipe,
                                  Shape::square_tube};
-
-std::string capital(const char* word) {
-    std::string text(word);
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
 
 struct SizeField {
     const char* label;
@@ -83,7 +78,7 @@ void SectionFields::shape() const {
     std::vector<std::string> names;
     int selected = -1;
     for (std::size_t i = 0; i < k_shapes.size(); ++i) {
-        names.push_back(capital(section::shape_word(k_shapes[i])));
+        names.push_back(base::capital(section::shape_word(k_shapes[i])));
         if (k_shapes[i] == section.shape)
             selected = static_cast<int>(i);
     }

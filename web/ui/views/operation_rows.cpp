@@ -56,6 +56,7 @@ void line_of_two(ui::Ui& ui,
     const float needed =
         std::min(ui::text_width(ui, right, right_style) + 2, std::max(line.w / 2, free));
     ui::draw_text(ui, line.cut_right(std::max(needed, least_right), 8), right, right_style);
+    line.cut_right(4);
     if (left_style.size == ui::TextSize::large && ui::text_width(ui, left, left_style) > line.w)
         left_style.size = ui::TextSize::body;
     ui::draw_text(ui, line, left, left_style);

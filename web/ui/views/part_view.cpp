@@ -78,7 +78,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     const float tabs = std::min(rest.w, ui::tabs_width(ui, shapes_of(part)));
     if (one_side && rest.w < 2 * tabs) {
         rest.cut_top(ui.size().gap);
-        sides(desk, rest.cut_top(ui.size().target), part);
+        sides(desk, rest.cut_top(ui.size().target, ui.size().gap), part);
     }
     const float lines_top = rest.y;
     const bool beside = one_side && rest.w >= 2 * tabs;
@@ -107,10 +107,12 @@ float one_drawing(Desk& desk, const ui::Rect& rect, PartReading& part, Shape sha
     return part_drawing(desk, rect, part, shape == Shape::finished);
 }
 
-/// All shapes where there is room, one with a choice where there is not. Returns where it ended.
-float drawings(Desk& desk, ui::Rect rect, PartReading& part) {
+/// All shapes where there is room, one with a choice where there is not; whole in sight where they
+/// can be. Returns where it ended.
+float drawings(Desk& desk, ui::Rect rect, PartReading& part, float in_sight) {
     ui::Ui& ui = desk.ui;
-    rect.h = std::clamp(ui.screen().h * 0.38F, 220.0F, 460.0F);
+    const float keys = ui.size().target + ui.size().gap;
+    rect.h = std::clamp(std::min(ui.screen().h * 0.38F, in_sight - keys), 190.0F, 460.0F);
     const auto shapes = shapes_of(part);
     if (!has_room_for_all(rect, part)) {
         const bool there = desk.state.shape != Shape::bends || has_bends(part);
@@ -139,12 +141,18 @@ float new_operation(Desk& desk, const ui::Rect& rect, int index) {
     add.icon = desk.state.adding ? ui::Icon::none : ui::Icon::plus;
     add.look = ui::KeyLook::quiet;
     const ui::Rect key{rest.x, rest.y, ui::button_width(ui, add), ui.size().target};
-    if (ui::button(ui, "add-operation", key, add)) {
+    const bool pressed = ui::button(ui, "add-operation", key, add);
+    if (pressed) {
         desk.state.adding = !desk.state.adding;
         ui.want_frame();
     }
     rest.y = key.bottom() + ui.size().gap;
-    return desk.state.adding ? operation_choice(desk, rest, index) : rest.y;
+    if (!desk.state.adding)
+        return rest.y;
+    const float bottom = operation_choice(desk, rest, index);
+    if (pressed)
+        ui.bring_into_sight({rest.x, key.y, rest.w, bottom - key.y});
+    return bottom;
 }
 
 } // namespace
@@ -157,7 +165,8 @@ void part_view(Desk& desk, const ui::Rect& rect, int index) {
     ui::Rect content = area.content().inset(ui.size().margin, 0);
     content.y += 10;
     content.y = header(desk, content, part) + 4;
-    content.y = drawings(desk, content, part) + 8;
+    const float used = content.y - area.content().y;
+    content.y = drawings(desk, content, part, rect.h - used) + 8;
     content.y = operation_rows(desk, content, index);
     content.y = new_operation(desk, content, index);
     content.y = leg_rows(desk, content, part);

@@ -37,11 +37,15 @@ Layout lay_out(const Desk& desk, ui::Rect rest) {
     }
     if (panel && high)
         layout.panel = rest.cut_bottom(rest.h * 0.42F);
-    layout.rail = panel && !high && rest.w < 1300 * scale;
+    layout.rail = panel && rest.w < 1300 * scale;
     const float list = layout.rail ? 132 * scale : std::min(340 * scale, rest.w * 0.425F);
     layout.list = rest.cut_left(list);
-    if (panel && !high)
-        layout.panel = rest.cut_right(std::clamp(rest.w * 0.42F, 360 * scale, 520 * scale));
+    if (panel && !high) {
+        const float beside = std::clamp(rest.w * 0.42F, 360 * scale, 520 * scale);
+        // What the number pad leaves may be too little for a drawing that can be read.
+        const bool has_room = rest.w - beside >= 340 * scale || rest.h >= 560 * scale;
+        layout.panel = rest.cut_right(has_room ? beside : rest.w);
+    }
     layout.part = rest;
     return layout;
 }

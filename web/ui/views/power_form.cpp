@@ -1,9 +1,8 @@
 #include "ui/views/power_form.h"
 
-#include "plan/power_check.h"
-#include "quantity/working_text.h"
-
 #include "ui/views/shop_draft.h"
+#include "ui/views/working_view.h"
+#include "ui/widgets/verdict.h"
 
 namespace treadle::views {
 
@@ -51,14 +50,15 @@ float power_form(Desk& desk, const ui::Rect& rect) {
     motor_fields(form, draft, now);
     feed_fields(form, draft, now);
     form.heading("For every job on this machine");
-    for (const plan::PowerLine& line : plan::check_power(now)) {
-        form.words(line.words + (line.warning ? ": take care." : "."));
-        for (const Working& working : line.workings)
-            for (const std::string& row : quantity::working_lines(working, desk.style()))
-                form.words(row);
-    }
     draft.send(form);
-    return form.bottom();
+    ui::Rect rest = rect;
+    rest.y = form.bottom();
+    for (const PowerReading& line : desk.readings.power(desk.session)) {
+        rest.y += ui::message_line(desk.ui, rest, line.mark, line.words) + desk.ui.size().gap;
+        for (const std::vector<std::string>& working : line.workings)
+            rest.y = one_working(desk, rest, working);
+    }
+    return rest.y;
 }
 
 } // namespace treadle::views

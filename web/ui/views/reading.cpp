@@ -1,7 +1,9 @@
 #include "ui/views/reading.h"
 
+#include "base/text.h"
 #include "edit/placing.h"
 #include "plan/explain.h"
+#include "plan/power_check.h"
 #include "plan/words.h"
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
@@ -34,12 +36,6 @@ double share_of(const AnyQuantity& demand, const AnyQuantity& offer) {
         offer);
 }
 
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
-
 void read_checks(const plan::OperationPlan& operation,
                  const equipment::Shop& shop,
                  PrintStyle style,
@@ -47,7 +43,7 @@ void read_checks(const plan::OperationPlan& operation,
     const auto add = [&](std::size_t index) {
         const plan::Check& check = operation.checks[index];
         const bool deciding = static_cast<int>(index) == operation.deciding;
-        into.checks.push_back({capital(plan::rule_words(check.rule)) + ": " +
+        into.checks.push_back({base::capital(plan::rule_words(check.rule)) + ": " +
                                    plan::with_names(plan::sentence(check, style), shop),
                                mark_of(check.outcome),
                                check.warning,
@@ -186,6 +182,7 @@ void Readings::refresh(const edit::Session& session) {
     revision_ = session.revision();
     workings_.clear();
     cautions_.clear();
+    power_.clear();
     const PrintStyle style = session.job().style;
     const plan::Plan& plan = session.plan();
     const bool same_words = style == style_ && shop_ == session.document().shop &&
@@ -232,12 +229,29 @@ Readings::working(const edit::Session& session, int part, int operation) {
                                       session.job(),
                                       session.shop(),
                                       session.catalog());
+    entry->second = lines_of(workings, session.job().style);
+    return entry->second;
+}
+
+std::vector<std::vector<std::string>> Readings::lines_of(const std::vector<Working>& workings,
+                                                         PrintStyle style) const {
+    std::vector<std::vector<std::string>> all;
     for (const Working& one : workings) {
-        entry->second.push_back(quantity::working_lines(one, session.job().style));
-        for (std::string& line : entry->second.back())
+        all.push_back(quantity::working_lines(one, style));
+        for (std::string& line : all.back())
             name_source(line, one.card->source, source_title);
     }
-    return entry->second;
+    return all;
+}
+
+const std::vector<PowerReading>& Readings::power(const edit::Session& session) {
+    if (!power_.empty())
+        return power_;
+    for (const plan::PowerLine& line : plan::check_power(session.shop().supply))
+        power_.push_back({line.words + (line.warning ? ": take care." : "."),
+                          mark_of(line.outcome),
+                          lines_of(line.workings, session.job().style)});
+    return power_;
 }
 
 } // namespace treadle::views

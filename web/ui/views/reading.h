@@ -68,6 +68,13 @@ struct BendReading {
     std::optional<int> shop_page;     ///< where what is missing can be filled in
 };
 
+/// What cord or generator do, and how it is found.
+struct PowerReading {
+    std::string words;
+    ui::Verdict mark = ui::Verdict::not_known;
+    std::vector<std::vector<std::string>> workings;
+};
+
 struct PartReading {
     std::shared_ptr<const plan::PartPlan> plan;
     std::string mark;
@@ -139,7 +146,12 @@ public:
     [[nodiscard]] const std::vector<std::vector<std::string>>&
     working(const edit::Session& session, int part, int operation);
 
+    [[nodiscard]] const std::vector<PowerReading>& power(const edit::Session& session);
+
 private:
+    [[nodiscard]] std::vector<std::vector<std::string>>
+    lines_of(const std::vector<Working>& workings, PrintStyle style) const;
+
     std::uint64_t revision_ = ~std::uint64_t{0};
     PrintStyle style_;
     std::optional<job::ToleranceClass> tolerance_;
@@ -147,6 +159,7 @@ private:
     std::vector<std::shared_ptr<PartReading>> parts_;
     OrderReadings order_;
     std::vector<std::string> cautions_;
+    std::vector<PowerReading> power_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };
 

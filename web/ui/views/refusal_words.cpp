@@ -1,5 +1,7 @@
 #include "ui/views/refusal_words.h"
 
+#include "base/text.h"
+
 namespace treadle::views {
 
 std::string refusal_words(const base::Refusal& refusal) {
@@ -20,9 +22,7 @@ std::string field_words(std::string_view path) {
         words = "second size";
     for (char& c : words)
         c = c == '_' ? ' ' : c;
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
+    return base::capital(std::move(words));
 }
 
 std::string mend_words(std::string_view kept) {

@@ -6,6 +6,9 @@
 
 namespace treadle::views {
 
+/// Title, expression, values, range and source of one working. Returns where it ended.
+float one_working(Desk& desk, ui::Rect rest, const std::vector<std::string>& lines);
+
 /// Returns where it ended.
 float working_view(Desk& desk, const ui::Rect& rect, int part, int operation);
 

@@ -229,6 +229,17 @@ RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& 
     return result;
 }
 
+namespace {
+
+float tick_side(const Ui& ui) { return std::round(24 * ui.size().text_scale); }
+constexpr float k_beside_tick = 18;
+
+} // namespace
+
+float toggle_width(const Ui& ui, std::string_view label) {
+    return tick_side(ui) + k_beside_tick + text_width(ui, label);
+}
+
 bool toggle(Ui& ui, std::string_view id, const Rect& rect, std::string_view label, bool on) {
     Node& node = ui.add_control(id, Role::toggle, rect, label);
     node.on = on;
@@ -237,7 +248,7 @@ bool toggle(Ui& ui, std::string_view id, const Rect& rect, std::string_view labe
         const Touch touch = ui.touch(full);
         if (touch.hovered || touch.pressed)
             ui.fill(rect, Ink::steel);
-        const float side = std::round(24 * ui.size().text_scale);
+        const float side = tick_side(ui);
         const Rect box{rect.x + 6, rect.y + (rect.h - side) / 2, side, side};
         if (on)
             ui.fill(box, Ink::touch);
@@ -250,7 +261,7 @@ bool toggle(Ui& ui, std::string_view id, const Rect& rect, std::string_view labe
                       side * 0.7F,
                       ui.colour(Ink::paper));
         Rect words = rect;
-        words.cut_left(side + 18);
+        words.cut_left(side + k_beside_tick);
         draw_text(ui, words, label, {});
         ui.draw_focus_ring(full, rect);
     }

@@ -74,6 +74,7 @@ struct RowTouch {
 RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& row);
 
 /// Pressed: the caller flips its value. Box at the left, label beside it.
+[[nodiscard]] float toggle_width(const Ui& ui, std::string_view label);
 bool toggle(Ui& ui, std::string_view id, const Rect& rect, std::string_view label, bool on);
 
 /// A block of controls that a screen reader announces together.

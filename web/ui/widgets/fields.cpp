@@ -12,8 +12,6 @@ namespace treadle::ui {
 
 namespace {
 
-constexpr float k_inside = 12; ///< between the box and its text, as in site.css
-
 struct Parts {
     Rect label;
     Rect box;
@@ -40,31 +38,14 @@ Rect draw_frame(Ui& ui, const Parts& parts, const Field& field, const Touch& tou
         ui.fill(parts.box, Ink::steel);
     const Ink edge = wrong ? Ink::does_not_fit : field.enabled ? Ink::touch : Ink::line;
     ui.outline(parts.box, edge, wrong ? ui.size().key_stroke : 2);
-    if (wrong) {
-        const float line = line_height(ui, TextSize::small);
-        const float side = std::round(line * 0.6F);
-        draw_verdict_shape(
-            ui, Verdict::does_not_fit, parts.below.x + side / 2, parts.below.y + line / 2, side);
-        Rect words = parts.below;
-        words.cut_left(side + 8);
-        draw_paragraph(ui, words, field.error, {TextSize::small, true, Ink::does_not_fit});
-    } else if (!field.note.empty()) {
+    if (!field.note.empty())
         draw_paragraph(ui, parts.below, field.note, {TextSize::small, false, Ink::quiet});
-    }
-    Rect room = parts.box.inset(k_inside, 0);
+    Rect room = parts.box.inset(k_field_inside, 0);
     if (!field.unit.empty()) {
         const TextStyle quiet{TextSize::small, false, Ink::quiet, Align::right};
         draw_text(ui, room.cut_right(text_width(ui, field.unit, quiet), 8), field.unit, quiet);
     }
     return room;
-}
-
-void add_error_node(Ui& ui, std::string_view id, const Parts& parts, const Field& field) {
-    if (field.error.empty())
-        return;
-    std::string error_id(id);
-    error_id += ".error";
-    ui.add_node(error_id, Role::message, parts.below, field.error);
 }
 
 std::optional<std::string>
@@ -79,7 +60,6 @@ field_of_words(Ui& ui, std::string_view id, const Rect& rect, const Field& field
     node.live = field.live;
     node.on = role == Role::number && ui.pad_wish() != PadWish::never;
     const std::string full = node.id;
-    add_error_node(ui, id, parts, field);
     if (const platform::Typing* typing = ui.typing_in(full)) {
         ui.keep_in_sight(rect.common({rect.x, rect.y, rect.w, parts.box.bottom() - rect.y}));
         if (role == Role::number && field.kind != nullptr)
@@ -101,6 +81,21 @@ field_of_words(Ui& ui, std::string_view id, const Rect& rect, const Field& field
 }
 
 } // namespace
+
+float field_error(Ui& ui, std::string_view id, const Rect& rect, std::string_view words) {
+    constexpr TextStyle k_reason{TextSize::small, true, Ink::does_not_fit, Align::left};
+    const float line = line_height(ui, TextSize::small);
+    const float side = std::round(line * 0.6F);
+    Rect room = rect;
+    room.cut_left(side + 8);
+    const float height = paragraph_height(ui, room.w, words, k_reason);
+    std::string error_id(id);
+    error_id += ".error";
+    ui.add_node(error_id, Role::message, {rect.x, rect.y, rect.w, height}, words);
+    draw_verdict_shape(ui, Verdict::does_not_fit, rect.x + side / 2, rect.y + line / 2, side);
+    draw_paragraph(ui, room, words, k_reason);
+    return height;
+}
 
 float field_height(const Ui& ui, bool with_line) {
     const float line = line_height(ui, TextSize::small);
@@ -131,7 +126,6 @@ std::optional<int> choice(Ui& ui,
     node.note.assign(field.note);
     node.error.assign(field.error);
     const std::string full = node.id;
-    add_error_node(ui, id, parts, field);
     if (ui.is_visible(rect)) {
         Rect room = draw_frame(ui, parts, field, ui.touch(full));
         const Rect arrow = room.cut_right(20, 8);

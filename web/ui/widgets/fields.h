@@ -24,11 +24,16 @@ struct Field {
     std::string_view value;
     std::string_view unit;  ///< quiet, at the right inside the box
     std::string_view note;  ///< small, below the box, when there is no error
-    std::string_view error; ///< below the box, with the cross of "does not fit"
+    std::string_view error; ///< red edge, and spoken; `field_error` shows it where there is room
     bool enabled = true;
     const FigureKind* kind = nullptr; ///< of a figure: what the number pad and the echo need
     bool live = false; ///< gives the text at every letter; arrows, Enter and Escape are the page's
 };
+
+/// Why what stands in the field `id` was not taken, with the cross of "does not fit"; the height.
+float field_error(Ui& ui, std::string_view id, const Rect& rect, std::string_view words);
+
+inline constexpr float k_field_inside = 12; ///< between the box and its text, as in site.css
 
 /// Height that a field takes: label, box and the line below when `with_line`.
 [[nodiscard]] float field_height(const Ui& ui, bool with_line);

@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include <algorithm>
 #include <cfloat>
 #include <cmath>
 
@@ -40,16 +41,29 @@ void put(Ui& ui, ImFont& font, float x, float y, std::string_view words, Ink ink
                       words.data() + words.size());
 }
 
+/// How much of `words` goes into a line of this width: up to a space, for a figure ("53.5") is not
+/// parted. A word that is wider than the line is.
+std::size_t line_length(const ImFont& font, float width, std::string_view words) {
+    const std::string_view line = words.substr(0, words.find('\n'));
+    std::size_t fits = fitting(font, line, width).size();
+    if (fits == line.size() || line[fits] == ' ')
+        return fits;
+    const std::size_t space = line.rfind(' ', fits);
+    if (space != std::string_view::npos && space > 0)
+        return space;
+    constexpr unsigned k_continues = 0x80; // of a letter of several bytes
+    for (fits = std::max<std::size_t>(fits, 1);
+         fits < line.size() && (static_cast<unsigned char>(line[fits]) & 0xC0U) == k_continues;)
+        ++fits;
+    return fits;
+}
+
 /// Calls `line(words, index)` for each line of the wrapped text; returns how many there were.
 template <typename Line>
 int wrap(const ImFont& font, float width, std::string_view words, const Line& line) {
     int count = 0;
     while (!words.empty()) {
-        const char* end = words.data() + words.size();
-        const char* stop = font.CalcWordWrapPositionA(1.0F, words.data(), end, width);
-        if (stop == words.data())
-            ++stop; // narrower than one letter: still goes on
-        const auto length = static_cast<std::size_t>(stop - words.data());
+        const std::size_t length = line_length(font, width, words);
         line(words.substr(0, length), count++);
         words.remove_prefix(length);
         while (!words.empty() && words.front() == ' ')

@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, test, until } from '../harness.mjs';
+import { settled } from '../walk.mjs';
 import { accept_notice, part_row, undo } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
@@ -207,6 +208,7 @@ test('the keyboard zooms, chooses, nudges and takes', {}, async (page) => {
   };
   await page.keyboard.press('Tab'); // from here on the keyboard is at work
   await zoom_in(page).focus();
+  await settled(page); // no hand is quicker than a frame
   await page.keyboard.press('+');
   await until('zoomed', async () => (await whole(page).getAttribute('aria-disabled')) === null);
   await page.keyboard.press('ArrowRight');

@@ -72,7 +72,7 @@ void panel(Desk& desk, const ui::Rect& rect, int part, bool below) {
         ui.rule(rect.x, rect.y, rect.right(), rect.y, ui::Ink::ink, ui.size().stroke);
     else
         ui.rule(rect.x, rect.y, rect.x, rect.bottom(), ui::Ink::ink, ui.size().stroke);
-    ui::Rect rest = rect.inset(ui.size().margin, 8);
+    ui::Rect rest = rect.inset(ui.size().margin, ui.size().gap);
     ui::Rect head = rest.cut_top(ui.size().target, ui.size().gap);
     ui::Button close;
     close.label = "Close";

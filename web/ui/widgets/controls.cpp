@@ -50,9 +50,10 @@ void draw_key(Ui& ui, const Rect& rect, const Button& key, const Touch& touch) {
     const KeyInks inks = inks_of(key, touch);
     if (inks.has_ground)
         ui.fill(rect, inks.ground);
+    // Thin when it cannot be pressed: the sun's look has no grey to say it with.
     if (inks.has_edge)
-        ui.outline(rect, inks.edge, ui.size().key_stroke);
-    const TextStyle style{key.size, true, inks.words, Align::left};
+        ui.outline(rect, inks.edge, key.enabled ? ui.size().key_stroke : 1);
+    const TextStyle style{key.size, key.enabled, inks.words, Align::left};
     const float side = icon_px(ui, key.size);
     const bool has_icon = key.icon != Icon::none;
     if (key.icon_only) {

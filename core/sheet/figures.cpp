@@ -37,4 +37,15 @@ std::string stock_text(Length value, PrintStyle style) {
     return text.substr(0, text.find(' '));
 }
 
+std::string measures_text(const std::vector<plan::Measure>& measures, PrintStyle style) {
+    std::string words;
+    for (const plan::Measure& measure : measures) {
+        words += std::string(words.empty() ? ": " : ", ") + measure.what + " ";
+        const auto* length = std::get_if<Length>(&measure.value);
+        words += length != nullptr ? stock_text(*length, style)
+                                   : quantity::print_working(measure.value, style);
+    }
+    return words;
+}
+
 } // namespace treadle::sheet

@@ -2,9 +2,11 @@
 
 #pragma once
 
+#include "plan/batches.h"
 #include "quantity/print.h"
 
 #include <string>
+#include <vector>
 
 namespace treadle::sheet {
 
@@ -13,5 +15,9 @@ namespace treadle::sheet {
 [[nodiscard]] std::string setting_text(Length value, PrintStyle style);
 /// What is measured on stock: a wall of 0.140 is not called 1/8. Without unit.
 [[nodiscard]] std::string stock_text(Length value, PrintStyle style);
+
+/// ": length 8, width 3": what is measured on a piece; empty for nothing.
+[[nodiscard]] std::string measures_text(const std::vector<plan::Measure>& measures,
+                                        PrintStyle style);
 
 } // namespace treadle::sheet

@@ -69,16 +69,7 @@ std::string stop_tick(const TickInputs& in, const plan::SetFigure& figure) {
 }
 
 std::string measured_words(const TickInputs& in, const MachineStep& step) {
-    std::string words = "Measured";
-    const char* between = ": ";
-    for (const plan::Measure& measure : step.measures) {
-        words += std::string(between) + measure.what + " ";
-        const auto* length = std::get_if<Length>(&measure.value);
-        words += length != nullptr ? stock_text(*length, in.job.style)
-                                   : quantity::print_working(measure.value, in.job.style);
-        between = ", ";
-    }
-    return words;
+    return "Measured" + measures_text(step.measures, in.job.style);
 }
 
 std::string marked_words(const TickInputs& in, const MachineStep& step) {

@@ -124,17 +124,9 @@ std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_
 
 /// "First piece: measure before the rest: hole 13/16, along 1-1/2, across 1-1/2".
 std::string first_piece_words(const SheetInputs& in, const plan::Step& step) {
-    std::string words = plan::check_words(step, in.shop.rules);
-    const char* between = ": ";
-    for (const plan::Measure& measure :
-         plan::first_piece(*in.plan.parts[static_cast<std::size_t>(step.part)], step.operation)) {
-        words += std::string(between) + measure.what + " ";
-        const auto* length = std::get_if<Length>(&measure.value);
-        words += length != nullptr ? stock_text(*length, in.job.style)
-                                   : quantity::print_working(measure.value, in.job.style);
-        between = ", ";
-    }
-    return words;
+    const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
+    return plan::check_words(step, in.shop.rules) +
+           measures_text(plan::first_piece(part, step.operation), in.job.style);
 }
 
 void write_steps(Html& html,

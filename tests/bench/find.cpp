@@ -10,27 +10,15 @@
 #include "ui/views/reading.h"
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <memory>
 #include <string>
 
+#include "best_ms.h"
+
 using namespace treadle;
 
 namespace {
-
-template <class Work>
-double best_ms(int rounds, Work work) {
-    double best = 0.0;
-    for (int i = 0; i < rounds; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        work();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - start;
-        best = i == 0 ? took.count() : std::min(best, took.count());
-    }
-    return best;
-}
 
 job::Job copies(const job::Job& job, std::size_t parts) {
     job::Job many = job;
@@ -59,7 +47,7 @@ int main() {
     for (const job::PartRef& part : session.job().parts)
         operations += part->operations.size();
     std::printf("%zu parts, %zu operations\n", session.job().parts.size(), operations);
-    std::printf("all lines made: %.2f ms\n", best_ms(10, [&] {
+    std::printf("all lines made: %.2f ms\n", bench::best_ms(10, [&] {
                     views::FindIndex index;
                     index.refresh(session, readings.parts());
                 }));
@@ -72,7 +60,7 @@ int main() {
         if (session.apply(edit::ReplacePart{part}))
             std::printf("refused\n");
         readings.refresh(session);
-        best = std::min(best, best_ms(1, [&] { index.refresh(session, readings.parts()); }));
+        best = std::min(best, bench::best_ms(1, [&] { index.refresh(session, readings.parts()); }));
     }
     std::printf("lines after one edit: %.3f ms\n", best);
     for (const char* typed : {"p",
@@ -87,7 +75,7 @@ int main() {
                               "qqq"})
         std::printf("%-16s %.2f ms, %zu groups\n",
                     typed,
-                    best_ms(20, [&] { (void)index.find(typed, plan::k_none); }),
+                    bench::best_ms(20, [&] { (void)index.find(typed, plan::k_none); }),
                     index.find(typed, plan::k_none).size());
     return 0;
 }

@@ -9,30 +9,17 @@
 #include "archive/archive.h"
 #include "sheet/worksheet.h"
 
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <fstream>
 #include <memory>
 #include <sstream>
 #include <string>
 
+#include "best_ms.h"
+
 using namespace treadle;
 
 namespace {
-
-template <class Work>
-double best_ms(int rounds, Work work) {
-    double best = 0.0;
-    for (int i = 0; i < rounds; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        work();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - start;
-        best = i == 0 ? took.count() : std::min(best, took.count());
-    }
-    return best;
-}
 
 /// Until there are so many parts or operations, whichever comes first.
 job::Job copies(const job::Job& job, std::size_t parts, std::size_t operations) {
@@ -56,7 +43,8 @@ void one_edit(const job::Job& demo, const equipment::Shop& shop, const job::Cata
     ++part.count;
     job.parts[500] = std::make_shared<const job::Part>(std::move(part));
     plan::Plan after;
-    const double ms = best_ms(100, [&] { after = plan::replan(before, job, shop, catalog); });
+    const double ms =
+        bench::best_ms(100, [&] { after = plan::replan(before, job, shop, catalog); });
     std::printf("one edit among 1,000 parts: %.3f ms, %zu set-ups\n", ms, after.order.size());
 }
 
@@ -84,12 +72,13 @@ int main() {
         const std::string file = archive::write_file(job, demo->shop);
         plan::Plan plan;
         const double plan_ms =
-            best_ms(20, [&] { plan = plan::make_plan(job, demo->shop, *catalog); });
+            bench::best_ms(20, [&] { plan = plan::make_plan(job, demo->shop, *catalog); });
         // Larger than a file may be is refused at once: then there is no time to tell.
         const bool readable = archive::read_file(file).ok();
-        const double read_ms = best_ms(5, [&] { (void)archive::read_file(file); });
+        const double read_ms = bench::best_ms(5, [&] { (void)archive::read_file(file); });
         std::string json;
-        const double json_ms = best_ms(5, [&] { json = sheet::plan_json(plan, job, demo->shop); });
+        const double json_ms =
+            bench::best_ms(5, [&] { json = sheet::plan_json(plan, job, demo->shop); });
         std::printf("%10zu %7zu %8.2f %13.3f ",
                     operations,
                     job.parts.size(),

@@ -1,6 +1,7 @@
 #include "ui/views/at_machine_step.h"
 
 #include "ui/views/paint.h"
+#include "ui/views/reading.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/figure.h"
 #include "ui/widgets/text.h"
@@ -27,20 +28,6 @@ constexpr ui::TextStyle k_smaller_title{ui::TextSize::large, true, ui::Ink::ink,
 constexpr ui::TextStyle k_bold{ui::TextSize::body, true, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_plain{ui::TextSize::body, false, ui::Ink::ink, ui::Align::left};
 constexpr ui::TextStyle k_quiet{ui::TextSize::body, false, ui::Ink::quiet, ui::Align::left};
-
-ui::Verdict mark_of(plan::Outcome outcome) {
-    switch (outcome) {
-    case plan::Outcome::fits:
-        return ui::Verdict::fits;
-    case plan::Outcome::fits_up_to:
-        return ui::Verdict::up_to;
-    case plan::Outcome::does_not_fit:
-        return ui::Verdict::does_not_fit;
-    case plan::Outcome::cannot_be_said:
-        break;
-    }
-    return ui::Verdict::not_known;
-}
 
 float tooling(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;

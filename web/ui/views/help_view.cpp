@@ -22,11 +22,7 @@ HelpSection shown(const State& state) {
 
 void section_list(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::bench);
-    ui.rule(
-        rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
-    ui::Rect rest = rect;
-    rest.w -= ui.size().stroke;
+    ui::Rect rest = ui::side_ground(ui, rect);
     ui::ScrollArea area(ui, "sections", rest, "Help");
     ui::Rect content = area.content();
     const float height = ui::row_height(ui, 52);

@@ -85,11 +85,7 @@ void move_keys(Desk& desk, ui::Rect& foot) {
 
 void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::bench);
-    ui.rule(
-        rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
-    ui::Rect rest = rect;
-    rest.w -= ui.size().stroke;
+    ui::Rect rest = ui::side_ground(ui, rect);
     ui::Rect foot = rest.cut_bottom(ui.size().target + 2 * ui.size().gap)
                         .inset(rail ? 6.0F : 14.0F, ui.size().gap);
     {

@@ -29,11 +29,7 @@ void open_page(Desk& desk, int index) {
 
 void page_list(Desk& desk, const ui::Rect& rect, const std::vector<ShopPage>& pages) {
     ui::Ui& ui = desk.ui;
-    ui.fill(rect, ui::Ink::bench);
-    ui.rule(
-        rect.right() - 1, rect.y, rect.right() - 1, rect.bottom(), ui::Ink::ink, ui.size().stroke);
-    ui::Rect rest = rect;
-    rest.w -= ui.size().stroke;
+    ui::Rect rest = ui::side_ground(ui, rect);
     ui::ScrollArea area(ui, "pages", rest, "Shop");
     ui::Rect content = area.content();
     const float height = ui::row_height(ui, 62);

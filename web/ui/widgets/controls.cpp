@@ -237,6 +237,13 @@ constexpr float k_beside_tick = 18;
 
 } // namespace
 
+Rect side_ground(Ui& ui, const Rect& rect) {
+    ui.fill(rect, Ink::bench);
+    const float edge = rect.right() - 1;
+    ui.rule(edge, rect.y, edge, rect.bottom(), Ink::ink, ui.size().stroke);
+    return {rect.x, rect.y, rect.w - ui.size().stroke, rect.h};
+}
+
 float toggle_width(const Ui& ui, std::string_view label) {
     return tick_side(ui) + k_beside_tick + text_width(ui, label);
 }

@@ -74,6 +74,9 @@ struct RowTouch {
 RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& row);
 
 /// Pressed: the caller flips its value. Box at the left, label beside it.
+/// Ground and edge of a list at the left of what it chooses; returns the room within.
+Rect side_ground(Ui& ui, const Rect& rect);
+
 [[nodiscard]] float toggle_width(const Ui& ui, std::string_view label);
 bool toggle(Ui& ui, std::string_view id, const Rect& rect, std::string_view label, bool on);
 

@@ -2,6 +2,7 @@
 
 #include "base/stable_sort.h"
 #include "sheet/arc.h"
+#include "sheet/hatch.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,6 +14,7 @@ namespace {
 /// Widest usual digit plus a little, so that any sans-serif face fits.
 constexpr double k_em_share = 0.66;
 constexpr double k_balloon_points = 7.0;
+constexpr double k_hatch_points = 4.5; ///< from stroke to stroke, along the picture
 /// More figures than this on one line are thinned by a stride first: nobody could read them.
 constexpr std::size_t k_most_figures = 200;
 
@@ -157,6 +159,8 @@ Path& Drafter::shape(const std::vector<Spot>& spots, Fill fill, Pen pen, int ope
     Path& made = path(spots, pen, operation);
     made.closed = true;
     made.fill = fill;
+    if (fill == Fill::hatched)
+        made.hatch = hatch_of(spots, points(k_hatch_points));
     return made;
 }
 

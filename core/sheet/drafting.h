@@ -47,6 +47,7 @@ public:
     /// on the side that `out` points to.
     void measure(Spot from, Spot to, Spot out, double foot, double line, double head);
     Dimension& dimension(Spot from, Spot to);
+    /// Closed; its hatch comes with the fill, where no side is bent.
     Path& shape(const std::vector<Spot>& spots, Fill fill, Pen pen, int operation = plan::k_none);
     void circle(Spot centre, double radius, Fill fill, int operation = plan::k_none);
     /// Text that holds its place against later text.

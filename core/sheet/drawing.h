@@ -18,8 +18,14 @@ struct Point {
     Length y;
 };
 
-enum class Pen { outline, hidden, dimension, bend_line, datum, highlight };
-enum class Fill { none, steel, paper };
+enum class Pen { outline, hidden, dimension, bend_line, datum, highlight, hatch, none };
+/// Told apart without colour. Steel is a tint; what is hatched is paper under its strokes.
+enum class Fill { none, steel, paper, dark, hatched };
+
+struct Stroke {
+    Point from;
+    Point to;
+};
 
 struct Path {
     std::vector<Point> points;
@@ -29,6 +35,8 @@ struct Path {
     bool closed = false;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
+    /// Of Fill::hatched, as geometry: a renderer that made its own would show others.
+    std::vector<Stroke> hatch;
     int operation =
         plan::k_none; ///< so that a tap finds the operation, and a choice is drawn heavy
 };

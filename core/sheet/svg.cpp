@@ -34,6 +34,10 @@ PenLook look_of(Pen pen) {
         return {"2.8", nullptr};
     case Pen::highlight:
         return {"2.2", nullptr};
+    case Pen::hatch:
+        return {"0.6", nullptr};
+    case Pen::none:
+        break;
     }
     return {"1", nullptr};
 }
@@ -45,7 +49,10 @@ const char* fill_of(Fill fill) {
     case Fill::steel:
         return "#e4e9ec";
     case Fill::paper:
+    case Fill::hatched:
         return "#fff";
+    case Fill::dark:
+        return "#000";
     }
     return "none";
 }
@@ -89,6 +96,8 @@ private:
     }
 
     void write_pen(Pen pen) {
+        if (pen == Pen::none)
+            return; // SVG strokes nothing of itself
         const PenLook look = look_of(pen);
         out_ += " stroke=\"#000\" stroke-width=\"";
         out_ += look.width;
@@ -145,6 +154,17 @@ private:
         out_ += fill_of(path.fill);
         out_ += '"';
         write_pen(path.pen);
+        out_ += "/>";
+        if (!path.hatch.empty())
+            write_hatch(path.hatch);
+    }
+
+    void write_hatch(const std::vector<Stroke>& strokes) {
+        out_ += "<path d=\"";
+        for (const Stroke& stroke : strokes)
+            out_ += 'M' + place(stroke.from) + 'L' + place(stroke.to);
+        out_ += "\" fill=\"none\"";
+        write_pen(Pen::hatch);
         out_ += "/>";
     }
 

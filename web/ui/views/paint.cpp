@@ -6,7 +6,7 @@ namespace treadle::views {
 
 namespace {
 
-ui::Stroke stroke_of(sheet::Pen pen, bool heavy) {
+ui::Stroke stroke_of(sheet::Pen pen, bool heavy, ui::Ink hatch) {
     switch (pen) {
     case sheet::Pen::outline:
         return {ui::Ink::cut, heavy ? 4.0F : 2.0F, false};
@@ -20,26 +20,44 @@ ui::Stroke stroke_of(sheet::Pen pen, bool heavy) {
         return {ui::Ink::cut, 5.0F, false};
     case sheet::Pen::highlight:
         return {ui::Ink::cut, 4.0F, false};
+    case sheet::Pen::hatch:
+        return {hatch, 1.5F, false};
+    case sheet::Pen::none:
+        break;
     }
     return {};
 }
 
-void paint_shapes(ui::DrawingPainter& painter, const Picture& picture, int operation) {
+ui::Ink ink_of(sheet::Fill fill) {
+    switch (fill) {
+    case sheet::Fill::steel:
+        return ui::Ink::steel;
+    case sheet::Fill::dark:
+        return ui::Ink::cut;
+    case sheet::Fill::paper:
+    case sheet::Fill::hatched:
+    case sheet::Fill::none:
+        break;
+    }
+    return ui::Ink::paper;
+}
+
+void paint_shapes(ui::DrawingPainter& painter,
+                  const Picture& picture,
+                  int operation,
+                  ui::Ink hatch) {
     for (const Picture::Line& line : picture.lines) {
         if (line.fill != sheet::Fill::none)
-            painter.fill(line.points,
-                         line.triangles,
-                         line.fill == sheet::Fill::steel ? ui::Ink::steel : ui::Ink::paper);
+            painter.fill(line.points, line.triangles, ink_of(line.fill));
         const bool heavy = operation != plan::k_none && line.operation == operation;
-        painter.line(line.points, stroke_of(line.pen, heavy), line.closed);
+        if (line.pen != sheet::Pen::none)
+            painter.line(line.points, stroke_of(line.pen, heavy, hatch), line.closed);
     }
     for (const Picture::Round& round : picture.rounds) {
         const bool heavy = operation != plan::k_none && round.operation == operation;
         if (round.fill != sheet::Fill::none)
-            painter.disc(round.centre,
-                         round.radius_mm,
-                         round.fill == sheet::Fill::steel ? ui::Ink::steel : ui::Ink::paper);
-        painter.circle(round.centre, round.radius_mm, stroke_of(round.pen, heavy));
+            painter.disc(round.centre, round.radius_mm, ink_of(round.fill));
+        painter.circle(round.centre, round.radius_mm, stroke_of(round.pen, heavy, hatch));
     }
 }
 
@@ -55,6 +73,16 @@ ui::Align align_of(sheet::Anchor anchor) {
     return ui::Align::centre;
 }
 
+void paint_words(ui::DrawingPainter& painter, const Picture& picture, int operation) {
+    for (const Picture::Word& word : picture.words) {
+        const bool chosen = operation != plan::k_none && word.operation == operation;
+        painter.text(
+            word.at,
+            word.text,
+            {ui::TextSize::small, word.bold || chosen, ui::Ink::ink, align_of(word.anchor)});
+    }
+}
+
 } // namespace
 
 void paint_part(ui::Ui& ui,
@@ -68,14 +96,8 @@ void paint_part(ui::Ui& ui,
     drawing.margin_px = 6;
     drawing.spoken = picture.description;
     ui::drawing(ui, id, rect, surface, drawing, [&](ui::DrawingPainter& painter) {
-        paint_shapes(painter, picture, operation);
-        for (const Picture::Word& word : picture.words) {
-            const bool chosen = operation != plan::k_none && word.operation == operation;
-            painter.text(
-                word.at,
-                word.text,
-                {ui::TextSize::small, word.bold || chosen, ui::Ink::ink, align_of(word.anchor)});
-        }
+        paint_shapes(painter, picture, operation, ui::Ink::quiet);
+        paint_words(painter, picture, operation);
         for (const Picture::Ring& ring : picture.rings)
             painter.ring(ring.at, ring.operation + 1, ring.operation == operation);
     });
@@ -85,6 +107,20 @@ void paint_part(
     ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation) {
     ui::Surface whole;
     paint_part(ui, id, rect, whole, picture, operation);
+}
+
+float type_of(const ui::Ui& ui) { return ui::text_px(ui::TextSize::small) * ui.size().text_scale; }
+
+ui::Surface paint_silent(ui::Ui& ui, const ui::Rect& rect, const Picture& picture, ui::Ink hatch) {
+    ui::Surface surface;
+    ui::Drawing drawing;
+    drawing.bounds = picture.bounds;
+    drawing.margin_px = 0; // the drawing fills its box
+    ui::drawing(ui, "silent", rect, surface, drawing, [&](ui::DrawingPainter& painter) {
+        paint_shapes(painter, picture, plan::k_none, hatch);
+        paint_words(painter, picture, plan::k_none);
+    });
+    return surface;
 }
 
 void paint_trial(ui::Ui& ui,

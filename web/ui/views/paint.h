@@ -21,6 +21,15 @@ void paint_part(ui::Ui& ui,
 void paint_part(
     ui::Ui& ui, std::string_view id, const ui::Rect& rect, const Picture& picture, int operation);
 
+/// The size of the type that is painted in pictures, for a room of theirs.
+[[nodiscard]] float type_of(const ui::Ui& ui);
+/// A picture that was laid out for this rectangle; silent, because what stands around it says what
+/// it is. `hatch` is the ink of hatches. Returns where on the screen it came to lie.
+ui::Surface paint_silent(ui::Ui& ui,
+                         const ui::Rect& rect,
+                         const Picture& picture,
+                         ui::Ink hatch = ui::Ink::quiet);
+
 /// Where an operation that is on its way would lie, and which ways it goes.
 struct PlaceOnDrawing {
     ui::PointMm at;

@@ -41,14 +41,6 @@ bool is_ring(const Picture& picture, const Picture::Round& round) {
     return false;
 }
 
-/// A box of as many lines of the drawing's type as the room has lines of the page's.
-sheet::PictureBox box_of(PictureRoom room) {
-    constexpr double k_mm_per_point = 25.4 / 72.0;
-    const double mm_per_px =
-        k_drawing_type_points * k_mm_per_point / static_cast<double>(room.type);
-    return {static_cast<double>(room.wide) * mm_per_px, static_cast<double>(room.high) * mm_per_px};
-}
-
 std::vector<std::array<int, 3>> filling_of(const std::vector<ui::PointMm>& points) {
     std::vector<ui::PlanePoint> corners;
     corners.reserve(points.size());
@@ -139,6 +131,11 @@ Picture to_picture(const sheet::Drawing& drawing, double within) {
                             picture.bounds.high.y - picture.bounds.low.y) /
                  k_fine;
     picture.lines.reserve(drawing.paths.size());
+    const auto stroke =
+        [&](const sheet::Point& from, const sheet::Point& to, sheet::Pen pen, int operation) {
+            picture.lines.push_back(
+                {{to_point(from), to_point(to)}, {}, false, pen, sheet::Fill::none, operation});
+        };
     for (const sheet::Path& path : drawing.paths) {
         Picture::Line line{{}, {}, path.closed, path.pen, path.fill, path.operation};
         for (const sheet::Point& point : sheet::straightened(path, quantity::millimetres(within)))
@@ -146,19 +143,13 @@ Picture to_picture(const sheet::Drawing& drawing, double within) {
         if (line.fill != sheet::Fill::none)
             line.triangles = filling_of(line.points);
         picture.lines.push_back(std::move(line));
+        for (const sheet::Stroke& one : path.hatch)
+            stroke(one.from, one.to, sheet::Pen::hatch, plan::k_none);
     }
-    const auto stroke = [&](const sheet::Point& from, const sheet::Point& to, int operation) {
-        picture.lines.push_back({{to_point(from), to_point(to)},
-                                 {},
-                                 false,
-                                 sheet::Pen::dimension,
-                                 sheet::Fill::none,
-                                 operation});
-    };
     for (const sheet::Dimension& dimension : drawing.dimensions) {
-        stroke(dimension.from, dimension.to, plan::k_none);
+        stroke(dimension.from, dimension.to, sheet::Pen::dimension, plan::k_none);
         for (const sheet::Tick& tick : dimension.ticks)
-            stroke(tick.from, tick.to, tick.operation);
+            stroke(tick.from, tick.to, sheet::Pen::dimension, tick.operation);
     }
     for (const sheet::Label& label : drawing.labels) {
         if (is_number(drawing, label))
@@ -179,6 +170,13 @@ Picture to_picture(const sheet::Drawing& drawing, double within) {
     picture.faces = drawing.faces;
     find_targets(picture);
     return picture;
+}
+
+sheet::PictureBox box_of(PictureRoom room) {
+    constexpr double k_mm_per_point = 25.4 / 72.0;
+    const double mm_per_px =
+        k_drawing_type_points * k_mm_per_point / static_cast<double>(room.type);
+    return {static_cast<double>(room.wide) * mm_per_px, static_cast<double>(room.high) * mm_per_px};
 }
 
 PartReading::Kept& near_picture(

@@ -8,6 +8,7 @@
 #include "ui/widgets/drawing.h"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -57,7 +58,7 @@ struct Picture {
 [[nodiscard]] int
 nearest_operation(const Picture& picture, const ui::Surface& surface, ui::PointMm px, double most);
 
-/// Room for a drawing in pixels, and the height of the type in it.
+/// Room for a drawing in pixels, and the size of the type in it.
 struct PictureRoom {
     float wide = 0;
     float high = 0;
@@ -65,6 +66,27 @@ struct PictureRoom {
     friend bool operator==(const PictureRoom& a, const PictureRoom& b) {
         return a.wide == b.wide && a.high == b.high && a.type == b.type;
     }
+};
+/// The room that a maker of the core lays out for: its type is as many points as the room's type
+/// is pixels.
+[[nodiscard]] sheet::PictureBox box_of(PictureRoom room);
+
+/// A picture of something that stays as it is, made when first looked at, and anew in another room.
+class KeptPicture {
+public:
+    /// `make` takes the box and gives a drawing.
+    template <class Make>
+    const Picture& in(PictureRoom room, const Make& make) {
+        if (!room_ || !(*room_ == room)) {
+            picture_ = to_picture(make(box_of(room)));
+            room_ = room;
+        }
+        return picture_;
+    }
+
+private:
+    std::optional<PictureRoom> room_;
+    Picture picture_;
 };
 
 } // namespace treadle::views

@@ -33,7 +33,6 @@ add_library(web_widgets STATIC
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/polygon.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/semantics.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/stage.cpp
-  ${PROJECT_SOURCE_DIR}/web/ui/widgets/stock_bar.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/surface.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/text.cpp
   ${PROJECT_SOURCE_DIR}/web/ui/widgets/ui.cpp

@@ -14,6 +14,11 @@ namespace treadle::sheet {
 inline constexpr PictureBox k_bar_box{182.0, 16.0};
 inline constexpr PictureBox k_list_bar_box{132.0, 16.0};
 
+/// What becomes of a stretch of a bar: full, empty, hatched, dark.
+enum class BarStretch { piece, kept, scrap, lost };
+/// A sample of each for a legend; `lost` is kerf and trim.
+[[nodiscard]] Drawing draw_bar_sample(BarStretch what, PictureBox box);
+
 /// One bar to scale, from its datum end: pieces with their marks and running stops, trims, what is
 /// left. Bars drawn with the same `longest` have the same scale. A path's operation is the index of
 /// its piece on the bar.
@@ -23,6 +28,13 @@ inline constexpr PictureBox k_list_bar_box{132.0, 16.0};
                                PrintStyle style,
                                Length longest,
                                PictureBox box = k_bar_box);
+/// The same bar where a row says the rest: without stops, over the whole of the box.
+[[nodiscard]] Drawing draw_bar_row(const plan::StockGroup& group,
+                                   const plan::BarPlan& bar,
+                                   const plan::Plan& plan,
+                                   PrintStyle style,
+                                   Length longest,
+                                   PictureBox box);
 /// The longest bar that a group's plan cuts.
 [[nodiscard]] Length longest_bar(const plan::StockGroup& group, const plan::GroupPlan& plan);
 

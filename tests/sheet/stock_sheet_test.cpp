@@ -1,4 +1,5 @@
-// Bars to cut on paper and as JSON: drawing_bar.cpp, worksheet_stock.cpp, stock_json.cpp.
+// Bars to cut on paper, in the rows of the page and as JSON: drawing_bar.cpp, worksheet_stock.cpp,
+// stock_json.cpp.
 
 #include "plan/stock_bench.h"
 #include "plan/stock_words.h"
@@ -9,6 +10,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace treadle;
 using nlohmann::json;
@@ -54,6 +56,49 @@ bool labels_overlap(const sheet::Drawing& drawing, double width_mm) {
     return false;
 }
 
+/// Three pieces of 60 on a bar of 240 trimmed by a half at both ends: 59 in left at 180-1/2.
+StockBench three_of_sixty(Length keep) {
+    StockBench made;
+    made.shop.rules.end_trim = inches(0.5);
+    made.shop.rules.keep_drop = keep;
+    made.add(inches(60.0), 3);
+    made.bar(inches(240.0));
+    made.solve();
+    return made;
+}
+
+sheet::Drawing drawing_of(const StockBench& made) {
+    return sheet::draw_bar(
+        made.group(), made.stock.groups[0].bars.at(0), made.plan, made.job.style, inches(240.0));
+}
+
+constexpr sheet::PictureBox k_row{180.0, 7.0};
+sheet::Drawing row_of(const StockBench& made) {
+    return sheet::draw_bar_row(made.group(),
+                               made.stock.groups[0].bars.at(0),
+                               made.plan,
+                               made.job.style,
+                               inches(240.0),
+                               k_row);
+}
+
+std::vector<std::string> marks_of(const sheet::Drawing& drawing) {
+    std::vector<std::string> marks;
+    for (const sheet::Label& label : drawing.labels)
+        if (has(label.text, "P1"))
+            marks.push_back(label.text);
+    return marks;
+}
+
+/// Paths of an SVG with this fill.
+int paths_filled(const std::string& svg, const std::string& fill) {
+    int count = 0;
+    const std::string what = "fill=\"" + fill + "\" stroke=";
+    for (std::size_t at = svg.find(what); at != std::string::npos; at = svg.find(what, at + 1))
+        ++count;
+    return count;
+}
+
 } // namespace
 
 TEST_CASE("a bar is drawn to scale, its pieces from stop to stop") {
@@ -86,6 +131,90 @@ TEST_CASE("a bar is drawn to scale, its pieces from stop to stop") {
     }
 }
 
+TEST_CASE("scrap is hatched from the last cut to the trim, and a drop to keep is plain") {
+    for (const bool row : {false, true}) {
+        const StockBench kept = three_of_sixty(inches(59.0));
+        const StockBench scrap = three_of_sixty(inches(59.5));
+        const sheet::Drawing plain = row ? row_of(kept) : drawing_of(kept);
+        for (const sheet::Path& path : plain.paths)
+            CHECK(path.hatch.empty());
+        const sheet::Drawing hatched = row ? row_of(scrap) : drawing_of(scrap);
+        double left = INFINITY;
+        double right = 0;
+        std::size_t strokes = 0;
+        for (const sheet::Path& path : hatched.paths)
+            for (const sheet::Stroke& stroke : path.hatch) {
+                ++strokes;
+                left = std::min(left, to_millimetres(stroke.from.x));
+                right = std::max(right, to_millimetres(stroke.to.x));
+            }
+        CHECK(strokes > 20);
+        CHECK(left == doctest::Approx(180.5 * 25.4));
+        CHECK(right == doctest::Approx(239.5 * 25.4));
+        // The same on paper: the strokes are one path more, and nothing else of it is dark but the
+        // bar under all of it.
+        const std::string with = sheet::to_svg(hatched, 180.0, 16.0);
+        const std::string without = sheet::to_svg(plain, 180.0, 16.0);
+        CHECK(has(with, "stroke-width=\"0.6\""));
+        CHECK_FALSE(has(without, "stroke-width=\"0.6\""));
+        CHECK(paths_filled(with, "#000") == 1);
+        CHECK(paths_filled(with, "#e4e9ec") == 3);
+    }
+}
+
+TEST_CASE("a legend's samples are told apart without colour, as in the bar") {
+    using sheet::BarStretch;
+    const sheet::PictureBox box{8.0, 6.0};
+    const auto fill_of = [&](BarStretch what) {
+        return sheet::draw_bar_sample(what, box).paths.at(0).fill;
+    };
+    const sheet::Drawing bar = drawing_of(three_of_sixty(inches(59.5)));
+    CHECK(bar.paths[0].fill == fill_of(BarStretch::lost));
+    CHECK(bar.paths[1].fill == fill_of(BarStretch::piece));
+    CHECK(bar.paths[4].fill == fill_of(BarStretch::scrap));
+    CHECK(drawing_of(three_of_sixty(inches(59.0))).paths[4].fill == fill_of(BarStretch::kept));
+    CHECK(fill_of(BarStretch::lost) == sheet::Fill::dark);
+    CHECK(fill_of(BarStretch::piece) == sheet::Fill::steel);
+    CHECK(fill_of(BarStretch::kept) == sheet::Fill::paper);
+    CHECK(sheet::draw_bar_sample(BarStretch::scrap, box).paths[0].hatch.size() > 1);
+}
+
+TEST_CASE("each piece has its mark, and pieces too short for it have one together") {
+    CHECK(marks_of(drawing_of(three_of_sixty(inches(12.0)))) ==
+          std::vector<std::string>{"P1", "P1", "P1"});
+    CHECK(marks_of(row_of(three_of_sixty(inches(12.0)))) ==
+          std::vector<std::string>{"P1", "P1", "P1"});
+    // Four inches of 240 are 8 points of 180 mm: less than two letters of 9 points need.
+    StockBench made;
+    made.add(inches(4.0), 30);
+    made.bar(inches(240.0));
+    made.solve();
+    CHECK(marks_of(row_of(made)) == std::vector<std::string>{"30 × P1"});
+    // Three of them together are 24 points: too few for that, too.
+    StockBench few;
+    few.add(inches(4.0), 3);
+    few.bar(inches(240.0));
+    few.solve();
+    CHECK(marks_of(row_of(few)).empty());
+}
+
+TEST_CASE("a row's bar fills its box, and a shorter bar has the longest one's scale") {
+    const StockBench made = three_of_sixty(inches(12.0));
+    const sheet::Drawing drawing = row_of(made);
+    const double wide = to_millimetres(drawing.high.x - drawing.low.x);
+    const double high = to_millimetres(drawing.high.y - drawing.low.y);
+    CHECK(wide / high == doctest::Approx(k_row.width_mm / k_row.height_mm));
+    const sheet::Drawing beside = sheet::draw_bar_row(made.group(),
+                                                      made.stock.groups[0].bars.at(0),
+                                                      made.plan,
+                                                      made.job.style,
+                                                      inches(480.0),
+                                                      k_row);
+    CHECK(to_millimetres(beside.high.x - beside.low.x) == doctest::Approx(2.0 * wide));
+    for (const sheet::Drawing* one : {&drawing, &beside})
+        CHECK_FALSE(labels_overlap(*one, k_row.width_mm));
+}
+
 TEST_CASE("shared mitres are drawn leaning, none over the next") {
     StockBench made;
     made.section.shape = section::Shape::flat;
@@ -108,6 +237,12 @@ TEST_CASE("shared mitres are drawn leaning, none over the next") {
         CHECK(to_millimetres(pieces[i].points[2].x - pieces[i + 1].points[3].x) ==
               doctest::Approx(0.0));
     }
+    // What is left begins with the slant of the last cut.
+    const sheet::Path& last = pieces.back();
+    const sheet::Path& left = drawing.paths.at(4);
+    REQUIRE(left.fill == sheet::Fill::hatched);
+    CHECK(to_millimetres(left.points[0].x - left.points[3].x) ==
+          doctest::Approx(to_millimetres(last.points[1].x - last.points[2].x)));
 }
 
 TEST_CASE("the worksheet has every bar, what to pull and buy, and the proof") {

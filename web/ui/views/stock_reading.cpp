@@ -3,6 +3,7 @@
 #include "plan/stock_words.h"
 #include "quantity/print.h"
 #include "sheet/figures.h"
+#include "sheet/stock_sheet.h"
 
 #include "ui/views/shop_paths.h"
 
@@ -13,56 +14,16 @@ namespace treadle::views {
 
 namespace {
 
-using ui::BarSpan;
-
 /// All that the words of one group are made from.
 struct Source {
     const edit::Session& session;
     const plan::StockGroup& group;
-    Length longest; ///< bar, which is drawn over the whole width
     PrintStyle style;
 
-    [[nodiscard]] double share(Length at) const { return at / longest; }
     [[nodiscard]] const plan::StockPiece& piece(int index) const {
         return group.pieces[static_cast<std::size_t>(index)];
     }
-    [[nodiscard]] const std::string& mark(int index) const {
-        const auto part = static_cast<std::size_t>(piece(index).part);
-        return session.plan().parts[part]->part->mark;
-    }
 };
-
-std::vector<BarSpan> spans_of(const Source& source, const plan::BarPlan& bar, Length length) {
-    std::vector<BarSpan> spans;
-    const auto add = [&](BarSpan::Kind kind, Length from, Length to, std::string label) {
-        if (to > from)
-            spans.push_back(
-                {kind, source.share(from), source.share(to), std::move(label), source.share(to)});
-    };
-    const Length trim = source.group.trim;
-    add(BarSpan::Kind::trim, Length{}, trim, "");
-    for (std::size_t i = 0; i < bar.cuts.size();) {
-        std::size_t end = i; // pieces alike have one label
-        while (end < bar.cuts.size() && bar.cuts[end].piece == bar.cuts[i].piece)
-            ++end;
-        const std::string& mark = source.mark(bar.cuts[i].piece);
-        add(BarSpan::Kind::piece,
-            bar.cuts[i].from,
-            bar.cuts[i].stop,
-            end - i == 1 ? mark : std::to_string(end - i) + " \u00d7 " + mark);
-        if (!spans.empty())
-            spans.back().label_to = source.share(bar.cuts[end - 1].stop);
-        for (++i; i < end; ++i)
-            add(BarSpan::Kind::piece, bar.cuts[i].from, bar.cuts[i].stop, "");
-    }
-    const Length end = length - trim;
-    add(bar.kept ? BarSpan::Kind::kept : BarSpan::Kind::scrap,
-        end - bar.drop,
-        end,
-        quantity::print_bare(bar.drop, source.style));
-    add(BarSpan::Kind::trim, end, length, "");
-    return spans;
-}
 
 StockBarReading read_bar(const Source& source, const plan::BarPlan& bar) {
     const plan::BarKind& kind = source.group.kinds[static_cast<std::size_t>(bar.kind)];
@@ -72,8 +33,6 @@ StockBarReading read_bar(const Source& source, const plan::BarPlan& bar) {
     if (bar.times > 1)
         reading.title += " \u00d7 " + times;
     reading.left = plan::drop_words(source.group, bar, source.style);
-    reading.length = source.share(kind.length);
-    reading.spans = spans_of(source, bar, kind.length);
     reading.spoken =
         plan::bar_words(kind, source.style) + (bar.times > 1 ? ", " + times + " alike: " : ": ");
     for (const plan::PieceCut& cut : bar.cuts) {
@@ -141,6 +100,7 @@ read_group(const Source& source, const plan::GroupPlan& plan, const StockSearch&
         return reading;
     reading.use = plan::use_words(source.group, plan, source.style);
     reading.sums = plan::sums_words(plan.sums, source.style);
+    reading.longest = sheet::longest_bar(source.group, plan);
     for (const plan::BarPlan& bar : plan.bars)
         reading.bars.push_back(read_bar(source, bar));
     return reading;
@@ -148,7 +108,7 @@ read_group(const Source& source, const plan::GroupPlan& plan, const StockSearch&
 
 } // namespace
 
-const StockReading& StockReadings::of(const edit::Session& session, const StockBoard& board) {
+StockReading& StockReadings::of(const edit::Session& session, const StockBoard& board) {
     if (kept_ && revision_ == session.revision() && change_ == board.change)
         return *kept_;
     const PrintStyle style = session.job().style;
@@ -169,9 +129,7 @@ const StockReading& StockReadings::of(const edit::Session& session, const StockB
             continue;
         }
         const plan::StockGroup& group = board.groups[i];
-        Source source{session, group, {}, style};
-        for (const plan::BarKind& kind : group.kinds)
-            source.longest = std::max(source.longest, kind.length);
+        const Source source{session, group, style};
         reading.groups.push_back(read_group(source, board.plan.groups[i], board.searches[i]));
     }
     if (std::any_of(reading.groups.begin(),

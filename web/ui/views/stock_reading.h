@@ -1,12 +1,13 @@
-// The bars in words and shares of a length, made once for each change of them.
+// The bars in words and pictures, made once for each change of them.
 
 #pragma once
 
 #include "edit/session.h"
 
+#include "ui/views/picture.h"
 #include "ui/views/stock_board.h"
-#include "ui/widgets/stock_bar.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -25,8 +26,7 @@ struct StockBarReading {
     std::string title; ///< "Bar 240 × 4"
     std::string left;  ///< "drop 35-5/8, keep"
     std::string spoken;
-    double length = 1;
-    std::vector<ui::BarSpan> spans;
+    KeptPicture picture;
     std::vector<StockCutReading> cuts;
 };
 
@@ -44,6 +44,7 @@ struct StockGroupReading {
     std::vector<std::string> use;
     std::string sums;
     std::vector<std::string> cautions;
+    Length longest; ///< of the bars, which are all drawn to its scale
     std::vector<StockBarReading> bars;
 };
 
@@ -52,11 +53,12 @@ struct StockReading {
     std::string sums;
     std::string not_from_bars;
     std::vector<StockGroupReading> groups;
+    std::array<KeptPicture, 4> samples; ///< of the legend
 };
 
 class StockReadings {
 public:
-    [[nodiscard]] const StockReading& of(const edit::Session& session, const StockBoard& board);
+    [[nodiscard]] StockReading& of(const edit::Session& session, const StockBoard& board);
 
 private:
     std::optional<StockReading> kept_;

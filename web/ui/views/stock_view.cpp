@@ -1,10 +1,10 @@
 #include "ui/views/stock_view.h"
 
+#include "ui/views/bar_row.h"
 #include "ui/views/next_action.h"
 #include "ui/views/parts_edit.h"
 #include "ui/views/shop_paths.h"
 #include "ui/widgets/controls.h"
-#include "ui/widgets/stock_bar.h"
 #include "ui/widgets/text.h"
 #include "ui/widgets/verdict.h"
 
@@ -42,10 +42,11 @@ float cuts(Desk& desk, const ui::Rect& rect, const StockBarReading& bar) {
 }
 
 /// Bars far out of sight keep their place undrawn, unless the list is short.
-float bars(Desk& desk, const ui::Rect& rect, const StockGroupReading& group, std::size_t number) {
+float bars(Desk& desk, const ui::Rect& rect, StockReading& reading, std::size_t number) {
     ui::Ui& ui = desk.ui;
     ui::Rect rest = rect;
-    const float height = ui::stock_bar_height(ui);
+    const StockGroupReading& group = reading.groups[number];
+    const float height = bar_row_height(ui);
     const std::string prefix = std::to_string(number) + "/bar-";
     const bool holds_open = desk.state.open_bar.compare(0, prefix.size(), prefix) == 0;
     for (std::size_t i = 0; i < group.bars.size(); ++i) {
@@ -62,8 +63,7 @@ float bars(Desk& desk, const ui::Rect& rect, const StockGroupReading& group, std
         rest.y += height;
         if (!near && !open)
             continue;
-        if (ui::stock_bar(
-                ui, "bar", place, {bar.title, bar.left, bar.spoken, bar.length, bar.spans, open})) {
+        if (bar_row(desk, place, reading, {number, i}, open)) {
             desk.state.open_bar = open ? "" : id;
             ui.want_frame();
         }
@@ -138,8 +138,9 @@ float copy_key(Desk& desk, const ui::Rect& rect, const StockGroupReading& group)
     return place.bottom() + ui.size().gap;
 }
 
-float one_group(Desk& desk, const ui::Rect& rect, const StockGroupReading& group, std::size_t i) {
+float one_group(Desk& desk, const ui::Rect& rect, StockReading& reading, std::size_t i) {
     ui::Ui& ui = desk.ui;
+    const StockGroupReading& group = reading.groups[i];
     const ui::Scope scope(ui, "group-" + std::to_string(i));
     ui::Rect rest = rect;
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::ink, ui.size().stroke);
@@ -163,7 +164,7 @@ float one_group(Desk& desk, const ui::Rect& rect, const StockGroupReading& group
         rest.y += ui::paragraph(ui, rest, line);
     if (!group.sums.empty())
         rest.y += ui::paragraph(ui, rest, group.sums, k_quiet);
-    rest.y = bars(desk, rest, group, i) + ui.size().gap;
+    rest.y = bars(desk, rest, reading, i) + ui.size().gap;
     return copy_key(desk, rest, group) + ui.size().margin;
 }
 
@@ -186,7 +187,7 @@ float to_the_rack(Desk& desk, const ui::Rect& rect) {
 void stock_view(Desk& desk, const ui::Rect& rect) {
     ui::Ui& ui = desk.ui;
     const ui::Scope scope(ui, "stock");
-    const StockReading& reading = desk.readings.stock.of(desk.session, desk.stock);
+    StockReading& reading = desk.readings.stock.of(desk.session, desk.stock);
     ui::ScrollArea area(ui, "view", rect, "Bars");
     ui::Rect rest = area.content().inset(ui.size().margin, 0);
     rest.w = std::min(rest.w, 1200 * ui.size().text_scale);
@@ -208,9 +209,9 @@ void stock_view(Desk& desk, const ui::Rect& rect) {
         return area.finish(
             no_parts_yet(desk, rest, "Bars are cut for the pieces of the parts; none is there."));
     rest.y = to_the_rack(desk, rest);
-    rest.y += ui::stock_bar_legend(ui, rest) + ui.size().gap;
+    rest.y += bar_legend(desk, rest, reading) + ui.size().gap;
     for (std::size_t i = 0; i < reading.groups.size(); ++i)
-        rest.y = one_group(desk, rest, reading.groups[i], i);
+        rest.y = one_group(desk, rest, reading, i);
     area.finish(rest.y);
 }
 

@@ -1,9 +1,14 @@
-// One drawing on the canvas and as SVG: the same strokes at the same places. picture.cpp, svg.cpp.
+// One drawing on the canvas and as SVG: the same strokes at the same places, of parts, bars and
+// limits. picture.cpp, svg.cpp.
 
 #include "archive/archive.h"
 #include "base/text.h"
 #include "edit/session.h"
+#include "plan/capacity.h"
+#include "plan/stock_plan.h"
 #include "sheet/drawing.h"
+#include "sheet/drawing_limits.h"
+#include "sheet/stock_sheet.h"
 
 #include "assets/embedded.h"
 #include "ui/views/picture.h"
@@ -154,18 +159,33 @@ void check_drawing(const sheet::Drawing& drawing) {
     CHECK(words == picture.words.size() + picture.rings.size());
 }
 
+struct Demo {
+    archive::File file;
+    job::Catalog catalog;
+    plan::Plan plan;
+};
+
+std::vector<Demo> demos() {
+    std::vector<Demo> all;
+    for (const char* name : {"demo/demo-inch.json", "demo/demo-metric.json"}) {
+        auto file = archive::read_file(*assets::embedded(name));
+        REQUIRE(file.ok());
+        auto catalog = archive::read_catalog();
+        REQUIRE(catalog.ok());
+        Demo demo{std::move(file).value(), std::move(catalog).value(), {}};
+        demo.plan = plan::make_plan(demo.file.job, demo.file.shop, demo.catalog);
+        all.push_back(std::move(demo));
+    }
+    return all;
+}
+
 } // namespace
 
-TEST_CASE("canvas and paper show the same strokes of every drawing of the demo jobs") {
+TEST_CASE("canvas and paper show the same strokes of every part of the demo jobs") {
     int checked = 0;
-    for (const char* demo : {"demo/demo-inch.json", "demo/demo-metric.json"}) {
-        auto file = archive::read_file(*assets::embedded(demo));
-        REQUIRE(file.ok());
-        archive::File read = std::move(file).value();
-        const auto catalog = archive::read_catalog();
-        REQUIRE(catalog.ok());
-        const plan::Plan plan = plan::make_plan(read.job, read.shop, *catalog);
-        for (const auto& part : plan.parts) {
+    for (const Demo& demo : demos()) {
+        const archive::File& read = demo.file;
+        for (const auto& part : demo.plan.parts) {
             check_drawing(sheet::draw_flat(*part, read.job.style));
             check_drawing(sheet::draw_finished(*part, read.job.style));
             check_drawing(sheet::draw_small(*part));
@@ -175,4 +195,63 @@ TEST_CASE("canvas and paper show the same strokes of every drawing of the demo j
         }
     }
     CHECK(checked > 20);
+}
+
+TEST_CASE("canvas and paper show the same strokes of every bar of the demo jobs") {
+    int checked = 0;
+    for (const Demo& demo : demos()) {
+        const job::Job& job = demo.file.job;
+        const auto groups = plan::stock_groups(demo.plan, job, demo.file.shop, demo.catalog);
+        const plan::StockPlan stock =
+            plan::stock_plan(groups, plan::stock_answers(groups, plan::k_sheet_work));
+        for (std::size_t i = 0; i < groups.size(); ++i) {
+            const Length longest = sheet::longest_bar(groups[i], stock.groups[i]);
+            for (const plan::BarPlan& bar : stock.groups[i].bars) {
+                check_drawing(sheet::draw_bar(groups[i], bar, demo.plan, job.style, longest));
+                check_drawing(sheet::draw_bar_row(
+                    groups[i], bar, demo.plan, job.style, longest, {k_width_mm, 7.0}));
+                ++checked;
+            }
+        }
+    }
+    CHECK(checked > 10);
+}
+
+TEST_CASE("canvas and paper show the same strokes of what every place of the demo shops can do") {
+    int checked = 0;
+    for (const Demo& demo : demos())
+        for (const plan::Mounting& place : plan::capacity_places(demo.file.shop.machine)) {
+            const auto capacity = plan::capacity(place,
+                                                 demo.plan.parts.front()->part->grade,
+                                                 demo.plan,
+                                                 demo.file.job,
+                                                 demo.file.shop,
+                                                 demo.catalog);
+            if (!capacity)
+                continue;
+            check_drawing(sheet::draw_limits(sheet::limits_chart(*capacity, demo.file.job.style),
+                                             {k_width_mm, k_height_mm})
+                              .drawing);
+            ++checked;
+        }
+    CHECK(checked > 6);
+}
+
+TEST_CASE("a kept picture is made once for a room") {
+    views::KeptPicture kept;
+    std::vector<sheet::PictureBox> made;
+    const auto make = [&](sheet::PictureBox box) {
+        made.push_back(box);
+        sheet::Drawing drawing;
+        drawing.description = std::to_string(made.size());
+        return drawing;
+    };
+    CHECK(kept.in({400, 30, 18}, make).description == "1");
+    CHECK(kept.in({400, 30, 18}, make).description == "1");
+    CHECK(kept.in({500, 30, 18}, make).description == "2");
+    CHECK(kept.in({500, 30, 36}, make).description == "3");
+    // Type of 18 px for 9 points: 400 px are 200 points, which are 72 to the inch.
+    REQUIRE(made.size() == 3);
+    CHECK(made[0].width_mm == doctest::Approx(200.0 / 72.0 * 25.4));
+    CHECK(made[2].width_mm == doctest::Approx(125.0 / 72.0 * 25.4));
 }

@@ -11,6 +11,6 @@ namespace treadle::views {
 std::optional<std::size_t> limits_picture(Desk& desk, const ui::Rect& rect, LimitsReading& reading);
 
 /// What metal and hatching mean, in words. Returns the height used.
-float limits_legend(Desk& desk, const ui::Rect& rect);
+float limits_legend(Desk& desk, const ui::Rect& rect, LimitsReading& reading);
 
 } // namespace treadle::views

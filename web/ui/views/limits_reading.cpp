@@ -17,9 +17,6 @@ namespace treadle::views {
 
 namespace {
 
-constexpr double k_head_room = 1.1; ///< so that the topmost line is inside
-constexpr double k_farthest = 1.5; ///< a point may stretch the axes so far; beyond it is at the rim
-constexpr int k_most_ticks = 7;
 constexpr std::size_t k_shown_stops = 4;
 
 constexpr std::array<const char*, 4> k_outcomes = {
@@ -28,20 +25,6 @@ constexpr std::array k_marks = {
     ui::Verdict::fits, ui::Verdict::up_to, ui::Verdict::not_known, ui::Verdict::does_not_fit};
 
 ui::Verdict mark_of(plan::Outcome outcome) { return k_marks[static_cast<std::size_t>(outcome)]; }
-
-double mm(Length length) { return quantity::to_millimetres(length); }
-
-/// Steps of the shop's own scale: inches doubled, millimetres by 1, 2, 5.
-std::vector<LimitTick> ticks(double reach, PrintStyle style) {
-    const bool inch = style.system == UnitSystem::inch;
-    double step = inch ? 25.4 / style.denominator : 1;
-    for (int i = 0; reach / step > k_most_ticks; ++i)
-        step *= inch || i % 3 != 1 ? 2 : 2.5;
-    std::vector<LimitTick> list;
-    for (int i = 0; step * i <= reach; ++i)
-        list.push_back({step * i, quantity::print_bare(millimetres(step * i), style)});
-    return list;
-}
 
 LimitRow row_of(const std::string& size,
                 const std::string& axis,
@@ -82,40 +65,19 @@ missing_words(const std::string& path, const equipment::Shop& shop, LimitsReadin
     return "Nothing can be said. " + plan::missing_sentence(path, shop);
 }
 
-void read_envelope(const plan::Capacity& is,
-                   const equipment::Shop& shop,
-                   PrintStyle style,
-                   LimitsReading& into) {
-    for (std::size_t i = 0; i < is.points.size(); ++i) {
-        const plan::CapacityPoint& at = is.points[i];
+void read_rows(const plan::Capacity& is,
+               const equipment::Shop& shop,
+               PrintStyle style,
+               LimitsReading& into) {
+    for (const plan::CapacityPoint& at : is.points)
         into.rows.push_back(
-            row_of(quantity::print_bare(at.x, style), into.axis, at.thickness, style));
-        if (i == 0)
-            continue;
-        const plan::CapacityPoint& before = is.points[i - 1];
-        const LimitStep step{mm(before.x),
-                             mm(at.x),
-                             mm(std::min(before.thickness.fits, at.thickness.fits)),
-                             mm(std::min(before.thickness.fits_up_to, at.thickness.fits_up_to)),
-                             mm(std::max(before.thickness.least, at.thickness.least))};
-        if (!into.steps.empty() && into.steps.back().fits == step.fits &&
-            into.steps.back().up_to == step.up_to && into.steps.back().least == step.least)
-            into.steps.back().to = step.to; // one stretch of hatching
-        else
-            into.steps.push_back(step);
-    }
-    for (std::size_t i = 0; i < is.bars.size(); ++i) {
-        const plan::CapacityBar& bar = is.bars[i];
+            row_of(quantity::print_bare(at.x, style), into.chart.axis, at.thickness, style));
+    for (const plan::CapacityBar& bar : is.bars) {
         const char* shape = bar.shape == section::Shape::round ? "Round" : "Square";
-        const double from = static_cast<double>(i) + 0.25;
-        into.x_ticks.push_back({from + 0.25, shape});
-        if (!bar.missing.empty()) {
+        if (bar.missing.empty())
+            into.rows.push_back(row_of(shape, "Bar", bar.size, style));
+        else
             into.said = std::string(shape) + " bar: " + missing_words(bar.missing, shop, into);
-            continue;
-        }
-        into.steps.push_back(
-            {from, from + 0.5, mm(bar.size.fits), mm(bar.size.fits_up_to), mm(bar.size.least)});
-        into.rows.push_back(row_of(shape, "Bar", bar.size, style));
     }
 }
 
@@ -123,17 +85,12 @@ void read_points(const plan::Capacity& is,
                  const LimitsReadings::Parts& parts,
                  LimitsReading& into) {
     into.points.reserve(is.job.size());
-    for (const plan::JobPoint& point : is.job) {
+    for (std::size_t i = 0; i < is.job.size(); ++i) {
+        const plan::JobPoint& point = is.job[i];
         const PartReading& part = *parts[static_cast<std::size_t>(point.part)];
         const OperationReading& operation =
             part.operations[static_cast<std::size_t>(point.operation)];
-        double x = mm(point.x);
-        for (std::size_t i = 0; i < is.bars.size(); ++i) {
-            if (is.bars[i].shape == point.shape)
-                x = static_cast<double>(i) + 0.5;
-        }
-        into.points.push_back({x,
-                               mm(point.thickness),
+        into.points.push_back({into.chart.job[i],
                                mark_of(point.outcome),
                                point.same_grade,
                                point.part,
@@ -146,28 +103,6 @@ void read_points(const plan::Capacity& is,
     }
     base::stable_sort(into.points,
                       [](const LimitPoint& a, const LimitPoint& b) { return a.mark > b.mark; });
-}
-
-void lay_axes(const plan::Capacity& is, PrintStyle style, LimitsReading& into) {
-    double wide = 0;
-    double high = 0;
-    for (const LimitStep& step : into.steps) {
-        wide = std::max(wide, step.to);
-        high = std::max(high, step.up_to);
-    }
-    const double widest = wide > 0 ? wide * k_farthest : 1e9;
-    const double highest = high > 0 ? high * k_farthest : 1e9;
-    for (const LimitPoint& point : into.points) {
-        wide = std::max(wide, std::min(point.x, widest));
-        high = std::max(high, std::min(point.y, highest));
-    }
-    wide = wide > 0 ? wide : mm(inches(1.0)); // nothing fits, and nothing is asked for
-    high = high > 0 ? high : mm(inches(1.0));
-    into.wide = is.bars.empty() ? wide * k_head_room : static_cast<double>(is.bars.size());
-    into.high = high * k_head_room;
-    if (is.bars.empty())
-        into.x_ticks = ticks(into.wide, style);
-    into.y_ticks = ticks(into.high, style);
 }
 
 LimitsReading read(const base::Result<plan::Capacity>& answer,
@@ -184,21 +119,16 @@ LimitsReading read(const base::Result<plan::Capacity>& answer,
         return reading;
     }
     const PrintStyle style = session.job().style;
-    const char* unit = style.system == UnitSystem::inch ? ", in" : ", mm";
     reading.said = is.said;
-    reading.axis = plan::capacity_axis_words(is.kind);
-    if (is.bars.empty())
-        reading.x_title = reading.axis + unit;
-    reading.y_title = std::string(is.bars.empty() ? "thickness" : "size") + unit;
+    reading.chart = sheet::limits_chart(is, style);
     if (is.kind == plan::CapacityKind::bend_length)
         reading.note = "Drawn for a bend of 90 degrees with the grain unknown: a part that says "
                        "its grain may take more.";
-    read_envelope(is, session.shop(), style, reading);
+    read_rows(is, session.shop(), style, reading);
     read_points(is, parts, reading);
-    lay_axes(is, style, reading);
-    reading.spoken = "Greatest " + reading.y_title + " over " + reading.axis + ": " +
-                     std::to_string(reading.rows.size()) + " figures below, " +
-                     std::to_string(reading.points.size()) + " operations of the job";
+    reading.spoken = reading.chart.description + ": " + std::to_string(reading.rows.size()) +
+                     " figures below, " + std::to_string(reading.points.size()) +
+                     " operations of the job";
     return reading;
 }
 
@@ -242,8 +172,8 @@ LimitsReading::clusters(float pixels_wide, float pixels_high, ui::Rect apart) {
     std::vector<int> more;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const LimitPoint& point = points[i];
-        const float x = pixels_wide * static_cast<float>(std::min(1.0, point.x / wide));
-        const float y = pixels_high * static_cast<float>(std::min(1.0, point.y / high));
+        const float x = pixels_wide * static_cast<float>(point.at.along);
+        const float y = pixels_high * static_cast<float>(point.at.up);
         const auto near = std::find_if(
             kept.clusters.begin(), kept.clusters.end(), [&](const LimitCluster& cluster) {
                 return std::fabs(cluster.x - x) < apart.w && std::fabs(cluster.y - y) < apart.h;

@@ -1,12 +1,15 @@
-// What a place of the machine can do, in words and in the picture's millimetres; and the shop's
-// machines beside each other. Worked out when it is looked at, kept until job or question change.
+// What a place of the machine can do, in words and as a picture; and the shop's machines beside
+// each other. Worked out when it is looked at, kept until job or question change.
 
 #pragma once
 
 #include "edit/session.h"
+#include "sheet/drawing_limits.h"
 
+#include "ui/views/picture.h"
 #include "ui/widgets/verdict.h"
 
+#include <array>
 #include <cstdint>
 #include <memory>
 #include <string>
@@ -16,18 +19,6 @@ namespace treadle::views {
 
 struct PartReading;
 
-/// A stretch of the axis with one limit; all in millimetres, for the picture only.
-struct LimitStep {
-    double from = 0;
-    double to = 0;
-    double fits = 0;
-    double up_to = 0;
-    double least = 0; ///< thinner does not fit either
-};
-struct LimitTick {
-    double at = 0;
-    std::string words;
-};
 struct LimitRow {
     std::string size;
     std::string fits;
@@ -36,8 +27,7 @@ struct LimitRow {
     std::string spoken; ///< "hole diameter 1-1/16: up to 1/2, with a certificate up to 5/8"
 };
 struct LimitPoint {
-    double x = 0;
-    double y = 0;
+    sheet::LimitPlace at; ///< on the picture's axes
     ui::Verdict mark = ui::Verdict::not_known;
     bool same_grade = true;
     int part = 0;
@@ -60,15 +50,8 @@ struct LimitsReading {
     std::string said;    ///< a reason beside the picture
     std::string note;    ///< what the picture takes for granted
     int shop_page = -1;  ///< where the missing datum is filled in
-    std::string axis;    ///< "hole diameter"
-    std::string x_title; ///< the same with its unit
-    std::string y_title;
     std::string spoken;
-    double wide = 1; ///< of the axes
-    double high = 1;
-    std::vector<LimitStep> steps;
-    std::vector<LimitTick> x_ticks;
-    std::vector<LimitTick> y_ticks;
+    sheet::LimitsChart chart;
     std::vector<LimitRow> rows;
     std::vector<LimitPoint> points; ///< the worst first
     bool other_grades = false;      ///< some of them are of another metal
@@ -80,6 +63,11 @@ struct LimitsReading {
         std::vector<LimitCluster> clusters;
     };
     Kept kept;
+    /// The chart in a room, and where its axes came to lie in the drawing.
+    KeptPicture picture;
+    sheet::Point axes_low;
+    sheet::Point axes_high;
+    std::array<KeptPicture, 2> samples; ///< of its legend
     /// In axes of this size in pixels; nearer than `apart` they are one. Made when a size changes.
     [[nodiscard]] const std::vector<LimitCluster>& clusters(float wide, float high, ui::Rect apart);
 };

@@ -103,7 +103,7 @@ float figures(Desk& desk, const ui::Rect& rect, const LimitsReading& reading) {
     ui::Rect rest = rect;
     ui::heading(ui,
                 rest.cut_top(ui::line_height(ui, ui::TextSize::body) + 6),
-                "Figures by " + reading.axis,
+                "Figures by " + reading.chart.axis,
                 2,
                 {ui::TextSize::body, true, ui::Ink::ink, ui::Align::left});
     const float line = ui::line_height(ui, ui::TextSize::body) + 4;
@@ -172,7 +172,7 @@ float one_station(Desk& desk, const ui::Rect& rect) {
     if (const auto pressed = limits_picture(desk, picture, reading))
         go_to(desk, reading.points[*pressed]);
     rest.y = picture.bottom() + 4;
-    rest.y += limits_legend(desk, rest) + 4;
+    rest.y += limits_legend(desk, rest, reading) + 4;
     if (!reading.note.empty())
         rest.y += ui::paragraph(ui, rest, reading.note, k_head);
     if (reading.other_grades)

@@ -93,8 +93,6 @@ void draw_verdict_shape(Ui& ui, Verdict verdict, float x, float y, float size) {
     }
 }
 
-void draw_hatch(Ui& ui, const Rect& rect, Ink ink) { hatch(ui.draw(), rect, ui.colour(ink)); }
-
 bool verdict_point(Ui& ui, std::string_view id, const Rect& rect, const VerdictPoint& point) {
     const std::string full = ui.add_control(id, Role::button, rect, point.spoken).id;
     if (ui.is_visible(rect)) {

@@ -21,9 +21,6 @@ enum class Verdict : std::uint8_t {
 /// Only the shape, without a node.
 void draw_verdict_shape(Ui& ui, Verdict verdict, float centre_x, float centre_y, float size);
 
-/// Stripes over an area: here the strength of the metal decides.
-void draw_hatch(Ui& ui, const Rect& rect, Ink ink);
-
 /// A point in a picture that can be pressed: shape, and words below it, on a ground of paper.
 /// `rect` is what a finger has to hit. Words in quiet ink when it is not `firm`.
 struct VerdictPoint {

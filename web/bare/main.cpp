@@ -10,6 +10,7 @@ EM_BOOL frame(double, void*) {
     ImGui_ImplOpenGL3_NewFrame();
     ImGui::GetIO().DisplaySize = ImVec2(640, 480);
     ImGui::NewFrame();
+    ImGui::SetNextWindowSize(ImVec2(320, 120)); // one that measures itself is not drawn at first
     ImGui::Begin("Bare");
     ImGui::TextUnformatted("Nothing but the library");
     ImGui::Button("A key");

@@ -70,6 +70,14 @@ TEST_CASE("under a dialog nothing answers to a pointer") {
     CHECK(page.presses["close"] == 1);
 }
 
+TEST_CASE("a key that comes three times between two frames is three presses") {
+    BenchPage page;
+    for (int i = 0; i < 3; ++i)
+        CHECK(page.stage.key({"z", true, false, false}));
+    page.host.settle();
+    CHECK(page.presses["undo"] == 3);
+}
+
 TEST_CASE("only keys that the page asked for are taken from the browser") {
     BenchPage page;
     CHECK(page.stage.key({"z", true, false, false}));

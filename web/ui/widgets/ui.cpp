@@ -53,7 +53,14 @@ bool Ui::end_frame() {
     last_modal_from_ = modal_from_;
     std::swap(scroll_hits_, last_scroll_hits_);
     last_scroll_modal_from_ = scroll_modal_from_;
-    keys_.clear();
+    // One key twice between two frames is two presses: the second waits for the next frame.
+    std::erase_if(keys_, [&](const Key& key) {
+        return std::none_of(known_keys_.begin(), known_keys_.end(), [&](const Key& known) {
+            return known.name == key.name && known.mod == key.mod;
+        });
+    });
+    if (!keys_.empty())
+        wants_frame_ = true;
     texts_.clear();
     choices_.clear();
     taps_.clear();

@@ -77,6 +77,7 @@ struct StockPlan {
 /// An answer that is no plan for the group counts as none. After the search what is left over is
 /// moved together where that costs nothing (stock_leftover.h).
 [[nodiscard]] GroupPlan group_plan(const StockGroup& group, const cutting::CutAnswer& answer);
+/// The plans of all groups and what they come to together.
 [[nodiscard]] StockPlan sum_up(std::vector<GroupPlan> groups);
 /// Both of them, with one answer a group.
 [[nodiscard]] StockPlan stock_plan(const std::vector<StockGroup>& groups,

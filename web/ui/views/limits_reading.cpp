@@ -21,10 +21,6 @@ constexpr std::size_t k_shown_stops = 4;
 
 constexpr std::array<const char*, 4> k_outcomes = {
     "fits", "fits only with a certificate", "cannot be said", "does not fit"};
-constexpr std::array k_marks = {
-    ui::Verdict::fits, ui::Verdict::up_to, ui::Verdict::not_known, ui::Verdict::does_not_fit};
-
-ui::Verdict mark_of(plan::Outcome outcome) { return k_marks[static_cast<std::size_t>(outcome)]; }
 
 LimitRow row_of(const std::string& size,
                 const std::string& axis,
@@ -143,7 +139,7 @@ MachineReading read(const plan::MachineAnswer& answer, const edit::Session& sess
     for (std::size_t i = 0; i < k_outcomes.size(); ++i) {
         if (answer.counts[i] == 0)
             continue;
-        reading.mark = k_marks[i]; // the worst is the last
+        reading.mark = mark_of(static_cast<plan::Outcome>(i)); // the worst is the last
         reading.counts +=
             base::capital(k_outcomes[i]) + ": " + std::to_string(answer.counts[i]) + ". ";
     }

@@ -172,29 +172,22 @@ void draw_metal(Bench& bench) {
     draw_left(bench);
 }
 
-void draw_stops(Bench& bench, double wide) {
+/// A figure stands right under its stop or not at all: moved aside it would be read for another.
+/// The running list has all of them.
+void draw_stops(Bench& bench) {
     Drafter& draft = bench.draft;
-    std::vector<Figure> figures;
+    double free = -draft.points(k_margin_points);
     for (std::size_t i = 0; i < bench.bar.cuts.size(); ++i) {
-        const plan::PieceCut& cut = bench.bar.cuts[i];
-        Figure figure;
-        figure.at = to_millimetres(cut.stop);
-        figure.text = setting_text(cut.stop, bench.style);
-        figure.room = draft.text_width(figure.text) + draft.points(k_text_gap_points);
-        figure.operation = static_cast<int>(i);
-        draft.path({{figure.at, -draft.points(2)}, {figure.at, -draft.points(7)}},
-                   Pen::dimension,
-                   figure.operation);
-        figures.push_back(std::move(figure));
+        const double at = to_millimetres(bench.bar.cuts[i].stop);
+        const int piece = static_cast<int>(i);
+        draft.path({{at, -draft.points(2)}, {at, -draft.points(7)}}, Pen::dimension, piece);
+        const std::string text = setting_text(bench.bar.cuts[i].stop, bench.style);
+        const double half = (draft.text_width(text) + draft.points(k_text_gap_points)) / 2.0;
+        if (at - half < free)
+            continue;
+        draft.label({at, -draft.points(14)}, text, Anchor::middle, false, piece);
+        free = at + half;
     }
-    // Figures without room are in the running list.
-    spread(figures, draft.points(wide), -draft.points(k_margin_points));
-    for (const Figure& figure : figures)
-        draft.label({figure.placed, -draft.points(14)},
-                    figure.text,
-                    Anchor::middle,
-                    false,
-                    figure.operation);
 }
 
 Drawing finish(Bench& bench) {
@@ -233,7 +226,7 @@ Drawing draw_bar(const plan::StockGroup& group,
     // The whole width of the box, so that all bars of a group come out at one scale.
     bench.draft.include({-bench.draft.points(k_margin_points), 0.0});
     bench.draft.include({to_millimetres(longest) + bench.draft.points(k_margin_points), 0.0});
-    draw_stops(bench, wide + k_margin_points);
+    draw_stops(bench);
     return finish(bench);
 }
 

@@ -3,6 +3,7 @@
 
 #include "plan/stock_bench.h"
 #include "plan/stock_words.h"
+#include "sheet/figures.h"
 #include "sheet/sample.h"
 #include "sheet/stock_sheet.h"
 #include "sheet/worksheet.h"
@@ -129,6 +130,29 @@ TEST_CASE("a bar is drawn to scale, its pieces from stop to stop") {
         CHECK_FALSE(labels_overlap(drawing, sheet::k_bar_box.width_mm));
         CHECK(has(drawing.description, plan::drop_words(made.group(), bar, made.job.style)));
     }
+}
+
+TEST_CASE("a stop's figure stands under its stop, however many have no room") {
+    StockBench made;
+    made.shop.rules.end_trim = inches(0.5);
+    made.add(inches(6.0), 30);
+    made.bar(inches(240.0));
+    made.solve();
+    const plan::BarPlan& bar = made.stock.groups[0].bars[0];
+    const sheet::Drawing drawing =
+        sheet::draw_bar(made.group(), bar, made.plan, made.job.style, inches(240.0));
+    int figures = 0;
+    for (const sheet::Label& label : drawing.labels) {
+        if (label.at.y >= Length{})
+            continue; // a mark
+        ++figures;
+        const auto& cut = bar.cuts[static_cast<std::size_t>(label.operation)];
+        CHECK(to_millimetres(label.at.x) == doctest::Approx(to_millimetres(cut.stop)));
+        CHECK(label.text == sheet::setting_text(cut.stop, made.job.style));
+    }
+    CHECK(figures > 3);
+    CHECK(figures < 30);
+    CHECK_FALSE(labels_overlap(drawing, sheet::k_bar_box.width_mm));
 }
 
 TEST_CASE("scrap is hatched from the last cut to the trim, and a drop to keep is plain") {

@@ -218,7 +218,11 @@ Fault job_fault(const Job& job) {
         return fault;
     if (auto fault = parts_faults(job.parts))
         return fault;
-    return grade_faults(job.own_grades);
+    if (auto fault = grade_faults(job.own_grades))
+        return fault;
+    if (const auto layouts = checked(job.layouts); !layouts.ok())
+        return layouts.refusal();
+    return std::nullopt;
 }
 
 } // namespace

@@ -8,8 +8,10 @@
 
 #pragma once
 
+#include "equipment/caution.h"
 #include "geometry/hole.h"
 #include "geometry/notch.h"
+#include "job/layout_record.h"
 #include "material/grade.h"
 #include "quantity/print.h"
 #include "quantity/quantity.h"
@@ -52,7 +54,7 @@ struct Cut {
 };
 
 enum class NotchEdge {
-    near_edge,  ///< datum edge, y = 0
+    near_edge, ///< datum edge, y = 0
     far_edge,
     start_end,
     finish_end,
@@ -73,8 +75,8 @@ struct Notch {
 
 /// The bend after leg `index` of Part::legs, in order.
 struct Bend {
-    Angle angle;   ///< turned through
-    Length radius; ///< inside radius wanted; zero: as it comes from the V
+    Angle angle;    ///< turned through
+    Length radius;  ///< inside radius wanted; zero: as it comes from the V
     bool up = true; ///< the next leg rises on the side that faces the operator in the flat view
 };
 
@@ -88,13 +90,14 @@ struct Saddle {
 using Operation = std::variant<Cut, Punch, Notch, Bend, Saddle>;
 
 struct Part {
-    std::string id;    ///< stable, unique in the job; made by edit
-    std::string mark;  ///< as painted on the piece
+    std::string id;   ///< stable, unique in the job; made by edit
+    std::string mark; ///< as painted on the piece
     std::string note;
     std::string grade; ///< id in the catalogue or among the job's own grades
     Section section;
     Length length; ///< finished overall length; ignored for a bent part, whose legs say it
-    std::vector<Length> legs; ///< outside lengths of a bent part, one more than its bends; else empty
+    std::vector<Length>
+        legs; ///< outside lengths of a bent part, one more than its bends; else empty
     int count = 1;
     material::Grain grain = material::Grain::unknown;
     /// Strength on this part's mill certificate; zero when none has been read.
@@ -116,6 +119,7 @@ struct Job {
     std::optional<ToleranceClass> tolerance; ///< of finished legs; none: nobody asked for one
     std::vector<PartRef> parts;
     std::vector<Grade> own_grades; ///< typed in by the user
+    std::vector<Layout> layouts;   ///< what makes parts here, and stays linked with them
 };
 
 /// All hole centres of a pattern, row by row.
@@ -131,12 +135,14 @@ struct HoleCentre {
 [[nodiscard]] base::Result<Part> checked(Part part);
 [[nodiscard]] base::Result<Job> checked(Job job);
 
-[[nodiscard]] const char* operation_word(const Operation& operation); ///< "punch", "shear to length"
+[[nodiscard]] const char*
+operation_word(const Operation& operation); ///< "punch", "shear to length"
 
-/// The grades a job can use: the catalogue's and its own (its own win).
+/// The grades a job can use: the catalogue's and its own (its own win); shapes, and cautions.
 struct Catalog {
     material::GradeTable grades;
     section::SectionTable sections;
+    equipment::CautionTable cautions;
 };
 [[nodiscard]] const Grade* find_grade(const Job& job, const Catalog& catalog, std::string_view id);
 

@@ -1,5 +1,6 @@
 #include "job/progress.h"
 
+#include <algorithm>
 #include <set>
 #include <string_view>
 #include <utility>
@@ -15,7 +16,28 @@ base::Refusal refused(std::size_t index, const char* field, const char* reason) 
     return {"steps[" + std::to_string(index) + "]." + field, reason, ""};
 }
 
+std::string place_of(std::string_view key) { return std::string(k_sheet_tick) + std::string(key); }
+
 } // namespace
+
+bool is_sheet_tick(const StepDone& step) { return step.place.rfind(k_sheet_tick, 0) == 0; }
+
+bool is_ticked(const Progress& progress, std::string_view key) {
+    const std::string place = place_of(key);
+    return std::any_of(progress.steps.begin(), progress.steps.end(), [&](const StepDone& step) {
+        return step.place == place && step.ticked > 0;
+    });
+}
+
+void tick(Progress& progress, std::string_view key, bool on) {
+    const std::string place = place_of(key);
+    progress.steps.erase(std::remove_if(progress.steps.begin(),
+                                        progress.steps.end(),
+                                        [&](const StepDone& step) { return step.place == place; }),
+                         progress.steps.end());
+    if (on)
+        progress.steps.push_back({place, "", 1, 0});
+}
 
 base::Result<Progress> checked(Progress progress) {
     if (progress.steps.size() > k_most_steps)

@@ -7,6 +7,7 @@
 #include "base/result.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace treadle::job {
@@ -36,6 +37,12 @@ struct Progress {
                a.held == b.held && a.note == b.note && a.when == b.when;
     }
 };
+
+/// Boxes of the worksheet lie among the steps, under a place that no step at the machine has.
+inline constexpr std::string_view k_sheet_tick = "sheet/";
+[[nodiscard]] bool is_sheet_tick(const StepDone& step);
+[[nodiscard]] bool is_ticked(const Progress& progress, std::string_view key);
+void tick(Progress& progress, std::string_view key, bool on);
 
 /// Counts from 0 to 100000, places named once, at most 100000 steps.
 [[nodiscard]] base::Result<Progress> checked(Progress progress);

@@ -73,7 +73,26 @@ InchCount inch_count(Length value, int denominator, Rounding rounding) {
     return {steps < 0.0, static_cast<long long>(std::fabs(steps)), true};
 }
 
+/// "1-1/2 in (38.1 mm)", where `print` says it in one system.
+template <class Print>
+std::string in_both(PrintStyle style, Print print) {
+    const std::string first = print(one_system(style));
+    const std::string second = print(other_system(style));
+    return first == second ? first : first + " (" + second + ")";
+}
+
 } // namespace
+
+PrintStyle one_system(PrintStyle style) {
+    style.both = false;
+    return style;
+}
+
+PrintStyle other_system(PrintStyle style) {
+    style.both = false;
+    style.system = style.system == UnitSystem::inch ? UnitSystem::metric : UnitSystem::inch;
+    return style;
+}
 
 Length round_to_step(Length value, PrintStyle style, Rounding rounding) {
     if (style.system == UnitSystem::metric)
@@ -85,6 +104,8 @@ Length round_to_step(Length value, PrintStyle style, Rounding rounding) {
 }
 
 std::string print_bare(Length value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print_bare(value, one, rounding); });
     if (style.system == UnitSystem::metric)
         return shortest(to_millimetres(value), 1, "", rounding);
     const InchCount n = inch_count(value, style.denominator, rounding);
@@ -94,16 +115,22 @@ std::string print_bare(Length value, PrintStyle style, Rounding rounding) {
 }
 
 std::string print(Length value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one, rounding); });
     return print_bare(value, style, rounding) +
            (style.system == UnitSystem::metric ? " mm" : " in");
 }
 
 std::string print_decimal(Length value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print_decimal(value, one, rounding); });
     return style.system == UnitSystem::metric ? shortest(to_millimetres(value), 2, " mm", rounding)
                                               : fixed(to_inches(value), 3, " in", rounding);
 }
 
 std::string print_feet(Length value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print_feet(value, one, rounding); });
     if (style.system == UnitSystem::metric)
         return print(value, style, rounding);
     const InchCount n = inch_count(value, style.denominator, rounding);
@@ -121,16 +148,22 @@ std::string print_feet(Length value, PrintStyle style, Rounding rounding) {
 }
 
 std::string print(Area value, PrintStyle style) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one); });
     return style.system == UnitSystem::metric ? shortest(to_square_millimetres(value), 1, " mm²")
                                               : fixed(to_square_inches(value), 3, " in²");
 }
 
 std::string print(Force value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one, rounding); });
     return style.system == UnitSystem::metric ? fixed(to_kilonewtons(value), 1, " kN", rounding)
                                               : fixed(to_us_tons(value), 1, " ton", rounding);
 }
 
 std::string print(Stress value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one, rounding); });
     const bool metric = style.system == UnitSystem::metric;
     const double number = metric ? to_megapascals(value) : to_ksi(value);
     const int decimals = std::fabs(number) < 10.0 ? 1 : 0;
@@ -138,11 +171,15 @@ std::string print(Stress value, PrintStyle style, Rounding rounding) {
 }
 
 std::string print(Energy value, PrintStyle style) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one); });
     return style.system == UnitSystem::metric ? fixed(to_joules(value), 0, " J")
                                               : fixed(to_foot_pounds(value), 0, " ft-lbf");
 }
 
 std::string print(Mass value, PrintStyle style, Rounding rounding) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one, rounding); });
     const bool metric = style.system == UnitSystem::metric;
     const double number = metric ? to_kilograms(value) : to_pounds(value);
     const int decimals = std::fabs(number) < 10.0 ? 2 : 1;
@@ -150,6 +187,8 @@ std::string print(Mass value, PrintStyle style, Rounding rounding) {
 }
 
 std::string print(MassPerLength value, PrintStyle style) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print(value, one); });
     return style.system == UnitSystem::metric ? fixed(to_kilograms_per_metre(value), 2, " kg/m")
                                               : fixed(to_pounds_per_foot(value), 2, " lb/ft");
 }
@@ -209,6 +248,8 @@ struct WorkingPrinter {
 } // namespace
 
 std::string print_working(const AnyQuantity& value, PrintStyle style) {
+    if (style.both)
+        return in_both(style, [&](PrintStyle one) { return print_working(value, one); });
     return std::visit(WorkingPrinter{style}, value);
 }
 

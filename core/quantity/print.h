@@ -21,10 +21,14 @@ enum class Rounding { nearest, up, down };
 struct PrintStyle {
     UnitSystem system = UnitSystem::inch;
     int denominator = 16; ///< finest fraction of an inch: 2, 4, 8, 16, 32 or 64
+    bool both = false;    ///< on paper: the other system behind it, in brackets
     friend bool operator==(const PrintStyle& a, const PrintStyle& b) {
-        return a.system == b.system && a.denominator == b.denominator;
+        return a.system == b.system && a.denominator == b.denominator && a.both == b.both;
     }
 };
+/// Each by itself: the style's own system, and the other one.
+[[nodiscard]] PrintStyle one_system(PrintStyle style);
+[[nodiscard]] PrintStyle other_system(PrintStyle style);
 
 /// A ratio shown as a plain number, e.g. a K factor.
 struct Number {

@@ -1,6 +1,8 @@
 #include "section/section.h"
 
 #include "base/text.h"
+#include "quantity/input_limits.h"
+
 #include "section/cards.h"
 
 #include <cmath>
@@ -73,32 +75,22 @@ Area square_tube_area(const Section& s) {
     return sharp - (4.0 - pi) * (outside * outside - inside * inside);
 }
 
-Result<bool> check_size(Length value, const char* field, const char* what) {
-    if (!(is_finite(value) && value > Length{}))
-        return Refusal{
-            field, std::string(what) + " must be above zero.", "above 0 and below 100 m (328 ft)"};
-    return true;
-}
-
 Result<bool> check_sizes(const Section& s, const Uses& use) {
-    if (const auto ok = check_size(s.width, "section.width", "The width"); !ok)
-        return ok;
-    if (use.height) {
-        if (const auto ok = check_size(s.height, "section.height", "The height"); !ok)
-            return ok;
-    }
-    if (use.thickness) {
-        if (const auto ok = check_size(s.thickness, "section.thickness", "The thickness"); !ok)
-            return ok;
-    }
-    if (use.flange_thickness) {
-        const char* field = "section.flange_thickness";
-        if (const auto ok = check_size(s.flange_thickness, field, "The flange thickness"); !ok)
-            return ok;
-    }
-    if (use.root_radius && !(is_finite(s.root_radius) && s.root_radius >= Length{}))
-        return Refusal{
-            "section.root_radius", "The radius cannot be below zero.", "0 (sharp) or more"};
+    const struct {
+        bool used;
+        Length size;
+        const char* field;
+    } sizes[] = {{true, s.width, "section.width"},
+                 {use.height, s.height, "section.height"},
+                 {use.thickness, s.thickness, "section.thickness"},
+                 {use.flange_thickness, s.flange_thickness, "section.flange_thickness"}};
+    for (const auto& [used, size, field] : sizes)
+        if (used)
+            if (auto fault = quantity::size_fault(size, field))
+                return *fault;
+    if (use.root_radius)
+        if (auto fault = quantity::place_fault(s.root_radius, "section.root_radius"))
+            return *fault;
     return true;
 }
 

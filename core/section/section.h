@@ -62,8 +62,8 @@ enum class Face { flat, leg_a, leg_b, web, flange_top, flange_bottom };
 [[nodiscard]] MassPerLength mass_per_length(const Section& section, Density density);
 [[nodiscard]] quantity::Working mass_per_length_working(const Section& section, Density density);
 
-/// Sizes must be positive, finite, and make the shape; refuses with field "section.width" and so
-/// on. Sizes that the shape does not use come back as zero.
+/// Sizes must be positive, below 100 m, and make the shape; refuses with field "section.width" and
+/// so on. Sizes that the shape does not use come back as zero.
 [[nodiscard]] base::Result<Section> checked(Section section);
 
 /// "Angle 3 × 3 × 1/4" is made by the sheet; this is the shape's row in the catalogue.

@@ -35,3 +35,19 @@ TEST_CASE("a place that is empty or there twice, and counts out of range, are re
     CHECK(field_of({"part/a", "b", -1, 0}) == "steps[1].ticked");
     CHECK(field_of({"part/a", "b", 0, 100001}) == "steps[1].pieces");
 }
+
+TEST_CASE("boxes of the worksheet are ticked and cleared by their key, beside the steps") {
+    job::Progress progress;
+    progress.steps = {{"part/p1/0/run", "sum", 2, 3}};
+    CHECK_FALSE(job::is_ticked(progress, "fetch/Punch 13/16 round"));
+    job::tick(progress, "fetch/Punch 13/16 round", true);
+    job::tick(progress, "fetch/Punch 13/16 round", true);
+    CHECK(job::is_ticked(progress, "fetch/Punch 13/16 round"));
+    CHECK_FALSE(job::is_ticked(progress, "part/p1/0/run"));
+    REQUIRE(progress.steps.size() == 2);
+    CHECK_FALSE(job::is_sheet_tick(progress.steps[0]));
+    CHECK(job::is_sheet_tick(progress.steps[1]));
+    CHECK(job::checked(progress).ok());
+    job::tick(progress, "fetch/Punch 13/16 round", false);
+    CHECK(progress.steps.size() == 1);
+}

@@ -133,7 +133,7 @@ TEST_CASE("sound sections pass and lose the sizes they do not use") {
 
 TEST_CASE("sizes that are none are refused at their field") {
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    for (const double bad : {0.0, -3.0, nan, std::numeric_limits<double>::infinity()}) {
+    for (const double bad : {0.0, -3.0, 100e3, nan, std::numeric_limits<double>::infinity()}) {
         CAPTURE(bad);
         const auto size = millimetres(bad);
         for (const Shape shape : k_shapes)

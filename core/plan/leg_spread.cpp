@@ -95,7 +95,7 @@ struct Errors {
     }
 
     [[nodiscard]] std::string strips_of(const OperationPlan& bend) const {
-        const PrintStyle fine{job.style.system, 64};
+        const PrintStyle fine{job.style.system, 64, job.style.both};
         return part.part->grade + ", " + quantity::print(bend.bend.thickness, fine) +
                " thick, in a V of " + quantity::print(bend.tools.opening, fine);
     }

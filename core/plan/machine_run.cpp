@@ -59,7 +59,11 @@ MachineRun resume(MachineSteps list, const job::Progress& progress) {
 }
 
 void record(const MachineRun& run, job::Progress& progress) {
-    progress.steps.clear();
+    progress.steps.erase(
+        std::remove_if(progress.steps.begin(),
+                       progress.steps.end(),
+                       [](const job::StepDone& step) { return !job::is_sheet_tick(step); }),
+        progress.steps.end());
     for (int i = 0; i < size_of(run); ++i) {
         const MachineRun::Done& done = done_at(run, i);
         const StepKey& key = step_at(run, i).key;

@@ -14,7 +14,7 @@ namespace {
 using quantity::print;
 
 std::string length_words(Length value, PrintStyle style) {
-    return print(value, {style.system, 64}, Rounding::nearest);
+    return print(value, {style.system, 64, style.both}, Rounding::nearest);
 }
 
 /// Marking out goes no finer by hand: common practice, no source.

@@ -23,7 +23,7 @@ constexpr std::array k_metric_sizes{
     50.0, 40.0, 35.0, 30.0, 25.0, 20.0, 16.0, 15.0, 12.0, 10.0, 8.0, 6.0, 5.0, 4.0, 3.0};
 
 std::string length_words(Length value, PrintStyle style) {
-    return print(value, {style.system, 64}, Rounding::nearest);
+    return print(value, {style.system, 64, style.both}, Rounding::nearest);
 }
 
 std::vector<Length> usual_sizes(UnitSystem system) {

@@ -10,7 +10,7 @@ using Kind = Settings::Kind;
 
 /// A stop is set to 1/32 at the finest that a rule shows.
 std::string figure(Length value, PrintStyle style, Rounding rounding) {
-    return quantity::print(value, {style.system, 32}, rounding);
+    return quantity::print(value, {style.system, 32, style.both}, rounding);
 }
 
 const char* over(Kind kind) {

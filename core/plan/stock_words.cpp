@@ -10,7 +10,7 @@ namespace treadle::plan {
 namespace {
 
 std::string bare(Length value, PrintStyle style, Rounding rounding = Rounding::nearest) {
-    return quantity::print_bare(value, {style.system, 64}, rounding);
+    return quantity::print_bare(value, {style.system, 64, style.both}, rounding);
 }
 
 std::string counted(int count, const char* one, const char* many) {

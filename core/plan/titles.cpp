@@ -13,6 +13,9 @@ using section::Shape;
 constexpr const char* k_times = " × ";
 
 std::string bare(Length value, PrintStyle style) {
+    if (style.both)
+        return bare(value, quantity::one_system(style)) + " (" +
+               bare(value, quantity::other_system(style)) + ")";
     // Walls and pipe diameters are decimals by nature: show them so when no fraction fits.
     const PrintStyle fine{style.system, 64};
     const Length step = quantity::round_to_step(value, fine, Rounding::nearest);

@@ -126,7 +126,7 @@ std::vector<TrialEffect> trial_effects(const Plan& plan,
 }
 
 std::string trial_words(const equipment::TrialRecord& record, PrintStyle style) {
-    const PrintStyle fine{style.system, 64};
+    const PrintStyle fine{style.system, 64, style.both};
     const std::size_t strips = record.strips.size();
     std::string words = record.grade + ", " + quantity::print(record.thickness, fine) +
                         " thick, V " + quantity::print(record.opening, fine) + ", " +
@@ -143,7 +143,7 @@ std::string trial_words(const equipment::TrialRecord& record, PrintStyle style) 
 }
 
 std::string trial_effect_words(const TrialEffect& effect, const Plan& plan, PrintStyle style) {
-    const PrintStyle fine{style.system, 64};
+    const PrintStyle fine{style.system, 64, style.both};
     const auto blank = [&](Length length) {
         return length > Length{} ? quantity::print(length, fine, Rounding::up)
                                  : std::string("no blank");

@@ -13,7 +13,7 @@ using quantity::print;
 /// Demand is rounded up, offer down: against us.
 std::string figure(const AnyQuantity& value, PrintStyle style, Rounding rounding) {
     if (const auto* length = std::get_if<Length>(&value)) {
-        const PrintStyle fine{style.system, 64};
+        const PrintStyle fine{style.system, 64, style.both};
         return print(*length, fine, rounding);
     }
     if (const auto* force = std::get_if<Force>(&value))

@@ -93,6 +93,13 @@ TEST_CASE("a record brings place and counts back") {
     CHECK(again.done[3].pieces == 3);
 }
 
+TEST_CASE("a record of the work leaves the boxes of the worksheet as they are") {
+    job::Progress progress;
+    job::tick(progress, "hold/1", true);
+    plan::record(plan::MachineRun{}, progress);
+    CHECK(job::is_ticked(progress, "hold/1"));
+}
+
 TEST_CASE("another content of the same place counts from zero and is said, until it is begun") {
     MachineRun run = plan::resume(steps(), {});
     run.at = 3;

@@ -1,0 +1,11 @@
+#include "assembly/cards.h"
+
+namespace treadle::assembly {
+
+std::span<const base::FormulaCard* const> cards() {
+    static constexpr const base::FormulaCard* k_cards[] = {
+        &k_raked_rail_card, &k_gate_leaf_card, &k_offset_leg_card, &k_one_saddle_card};
+    return k_cards;
+}
+
+} // namespace treadle::assembly

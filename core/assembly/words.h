@@ -1,0 +1,21 @@
+// What a layout made, in words: the same on the page, on the sheet and from the command.
+
+#pragma once
+
+#include "quantity/print.h"
+
+#include <string>
+
+#include "assembly/made.h"
+
+namespace treadle::assembly {
+
+/// "height of the top edge: 35 in, at least 36 in"
+[[nodiscard]] std::string rule_words(const RuleLine& line, PrintStyle style);
+/// "breaks irc-guard-height"
+[[nodiscard]] std::string answer_words(const RuleLine& line);
+[[nodiscard]] std::string figure_words(const Figure& figure, PrintStyle style);
+/// "Paper template for the start of B1-B: branch 1.66 in on run 1.9 in, 45 deg, offset 0 in"
+[[nodiscard]] std::string template_words(const WrapTemplate& wrap, PrintStyle style);
+
+} // namespace treadle::assembly

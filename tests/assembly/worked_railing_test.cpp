@@ -1,0 +1,281 @@
+// Worked panels and check values of railings and fences, by hand from trade/layout-shapes-codes.md
+// 4.5 and 4.6 (geometry derived there, limits read in the codes it names), reproduced by layouts.
+// Covers guard_make.cpp, guard_read.cpp, fence_run.cpp, infill.cpp and raked_rail.cpp.
+
+#include <cmath>
+
+#include "assembly/ground.h"
+#include "assembly/infill.h"
+#include "assembly/raked_rail.h"
+
+using namespace treadle;
+using assembly::Held;
+using assembly::Values;
+using test::made;
+using test::part;
+
+namespace {
+
+/// One panel of a level guard: its run is the clear opening and two posts.
+Values panel(const std::string& run, const std::string& picket, const std::string& spacing) {
+    return {{"rule", "irc"},
+            {"run", run},
+            {"height", "42 in"},
+            {"bottom_gap", "3 in"},
+            {"spacing", spacing},
+            {"post", "tube 2 x 2 x 1/8 in"},
+            {"top_rail", "flat 1-1/2 x 3/8 in"},
+            {"bottom_rail", "flat 1-1/2 x 3/8 in"},
+            {"picket", picket},
+            {"grade", "A36"}};
+}
+
+Values stair(const std::string& riser, const std::string& tread) {
+    return {{"rule", "irc"},
+            {"riser", riser},
+            {"tread", tread},
+            {"run", "60.961 in"},
+            {"height", "36 in"},
+            {"bottom_gap", "0 in"},
+            {"spacing", "8 ft"},
+            {"post", "square 2 in"},
+            {"top_rail", "flat 1-1/2 x 3/8 in"},
+            {"bottom_rail", "flat 1-1/2 x 3/8 in"},
+            {"picket", "square 3/4 in"},
+            {"grade", "A36"}};
+}
+
+struct PanelRow {
+    const char* where;
+    const char* run; ///< clear opening and two posts
+    const char* picket;
+    const char* margin; ///< under the 4 in of irc-opening
+    int pickets;
+    double gap_in;
+};
+// 4.5 level panel, then 4-01, 4-05, 4-06, 4-07. 4-07 as a run of 3-1/2 in between posts.
+constexpr PanelRow k_rows[] = {
+    {"4.5", "98 in", "square 3/4 in", "1/8 in", 20, 79.0 / 21.0},
+    {"4-01", "76 in", "square 3/4 in", "0 in", 15, 3.796875},
+    {"4-05", "53 in", "square 1/2 in", "0 in", 10, 4.0},
+    {"4-06", "17 in", "square 1/2 in", "1/8 in", 3, 2.875},
+    {"4-07", "7-1/2 in", "square 3/4 in", "0 in", 0, 3.5},
+};
+
+bool near(Length a, double in, double within) { return std::abs(to_inches(a) - in) <= within; }
+
+} // namespace
+
+TEST_CASE("panels come out as they were worked by hand") {
+    CHECK(std::size(k_rows) == 5);
+    for (const PanelRow& row : k_rows) {
+        CAPTURE(row.where);
+        Values values = panel(row.run, row.picket, "10 ft");
+        test::set(values, "margin", row.margin);
+        const auto guard = made("guard-run", values);
+        CHECK(near(test::figure(guard, "clear gap, level"), row.gap_in, 1e-9));
+        if (row.pickets == 0) {
+            for (const auto& made_part : guard.parts)
+                CHECK(made_part.role != "picket");
+            continue;
+        }
+        CHECK(part(guard, "picket").count == row.pickets);
+    }
+}
+
+TEST_CASE("a gap that equals the limit is said, neither met nor broken") {
+    Values values = panel("53 in", "square 1/2 in", "10 ft");
+    test::set(values, "margin", "0 in");
+    CHECK(test::rule(made("guard-run", values), "irc-opening").held == Held::at_limit);
+}
+
+TEST_CASE("places rounded to 1/16 in: the worked panel of 4.5") {
+    Values values = panel("98 in", "square 3/4 in", "10 ft");
+    test::set(values, "step", "1/16 in");
+    test::set(values, "joint", "punched");
+    const auto guard = made("guard-run", values);
+    std::vector<double> faces; // near faces: half a picket before each hole
+    for (const job::Operation& operation : part(guard, "bottom-rail").operations)
+        if (const auto* punch = std::get_if<job::Punch>(&operation))
+            for (const job::HoleCentre& at : job::centres(punch->at))
+                faces.push_back(to_inches(at.x) - 0.375);
+    REQUIRE(faces.size() == 20);
+    // 3-3/4, 8-1/4, 12-13/16, 17-5/16, 21-13/16, …, last 89-1/2
+    const double worked[] = {3.75, 8.25, 12.8125, 17.3125, 21.8125};
+    for (std::size_t i = 0; i < std::size(worked); ++i)
+        CHECK(faces[i] == doctest::Approx(worked[i]).epsilon(1e-12));
+    CHECK(faces.back() == doctest::Approx(89.5).epsilon(1e-12));
+    // Largest gap after rounding 3-13/16: passes.
+    CHECK(near(test::rule(guard, "irc-opening").value, 3.8125, 1e-9));
+    CHECK(test::rule(guard, "irc-opening").held == Held::meets);
+}
+
+TEST_CASE("4-03: rounded places of the 72 in opening keep under 3.859375 in") {
+    Values values = panel("76 in", "square 3/4 in", "10 ft");
+    test::set(values, "margin", "1/8 in");
+    test::set(values, "step", "1/16 in");
+    const auto guard = made("guard-run", values);
+    CHECK(to_inches(test::rule(guard, "irc-opening").value) <= 3.859375);
+}
+
+TEST_CASE("4-04 in metric: 2400 mm, pickets of 16 mm, 100 mm: 20 pickets, 99.048 mm") {
+    Values values = panel("2500 mm", "square 16 mm", "3 m");
+    test::set(values, "rule", "uk");
+    test::set(values, "height", "1100 mm");
+    test::set(values, "post", "square 50 mm");
+    test::set(values, "margin", "0 mm");
+    const auto guard = made("guard-run", values, UnitSystem::metric);
+    CHECK(part(guard, "picket").count == 20);
+    CHECK(std::abs(to_millimetres(test::figure(guard, "clear gap, level")) - 99.048) <= 0.0005);
+}
+
+TEST_CASE("4-08: a run of 30 ft with posts at most 8 ft apart: 4 panels of 87.5 in, 5 posts") {
+    const auto guard = made("guard-run", panel("30 ft", "square 3/4 in", "8 ft"));
+    CHECK(part(guard, "post").count == 5);
+    CHECK(part(guard, "top-rail").count == 4);
+    CHECK(near(test::figure(guard, "clear between posts, level"), 87.5, 1e-9));
+    CHECK(near(part(guard, "top-rail").length, 87.5, 1e-9));
+}
+
+TEST_CASE("4-19: uprights of 2 in in a clear 80 in under OSHA's 19 in: 3, gap 18.5 in") {
+    Values values = panel("84 in", "square 2 in", "10 ft");
+    test::set(values, "rule", "osha");
+    test::set(values, "margin", "0 in");
+    const auto guard = made("guard-run", values);
+    CHECK(part(guard, "picket").count == 3);
+    CHECK(near(test::figure(guard, "clear gap, level"), 18.5, 1e-9));
+    CHECK(test::rule(guard, "osha-opening").held == Held::meets);
+}
+
+TEST_CASE("4-17 and 4-18: OSHA's top edge and mid rail") {
+    Values values = panel("84 in", "square 3/4 in", "10 ft");
+    test::set(values, "rule", "osha");
+    test::set(values, "fill", "midrail");
+    CHECK(near(test::worked(made("guard-run", values), "guard-midrail"), 21.0, 1e-9));
+    struct Row {
+        const char* height;
+        Held worst;
+    };
+    // refuse / ok / ok / ok with note
+    for (const Row& row : {Row{"38-1/2 in", Held::breaks},
+                           Row{"39 in", Held::meets},
+                           Row{"45 in", Held::meets},
+                           Row{"46 in", Held::at_limit}}) {
+        CAPTURE(row.height);
+        test::set(values, "height", row.height);
+        Held worst = Held::meets;
+        for (const auto& line : made("guard-run", values).rules)
+            if (line.rule == "osha-top-edge")
+                worst = std::max(worst, line.held);
+        CHECK(worst == row.worst);
+    }
+}
+
+TEST_CASE("the worked stair of 4.5: riser 7-1/2, tread 10-1/2, 70 in along the rail") {
+    Values values = stair("7-1/2 in", "10-1/2 in");
+    // Rails 26 in apart square to the slope, so upright (26 + 3/4) / cos A, cos A from the sides
+    // of the step's own triangle.
+    const double level = 10.5 / std::hypot(7.5, 10.5);
+    test::set(values, "height", std::to_string(26.75 / level) + " in");
+    test::set(values, "joint", "punched");
+    test::set(values, "margin", "1/2 in"); // 4-3/8 of the open side less this: the worked 3-7/8
+    const auto guard = made("guard-stair", values);
+    for (const auto& figure : guard.figures)
+        if (figure.words == "slope")
+            CHECK(std::get<Angle>(figure.value).in_degrees() ==
+                  doctest::Approx(35.538).epsilon(2e-5));
+    CHECK(part(guard, "picket").count == 12);
+    CHECK(near(test::figure(guard, "clear gap, level"), 3.6893, 0.00005));
+    CHECK(near(test::figure(guard, "pitch of pickets along the rail"), 5.4555, 0.00005));
+    CHECK(near(test::worked(guard, "rake-picket-length"), 31.951, 0.0005));
+    CHECK(near(test::worked(guard, "rake-bevel"), 0.5357, 0.00005));
+    CHECK(near(test::worked(guard, "rake-blank"), 32.487, 0.0005));
+    CHECK(near(test::rule(guard, "irc-stair-triangle").value, 5.097, 0.0005));
+    CHECK(test::rule(guard, "irc-stair-triangle").held == Held::meets);
+    test::set(values, "joint", "welded");
+    CHECK(near(part(made("guard-stair", values), "picket").length, 32.487, 0.0005));
+}
+
+TEST_CASE("4-09 to 4-15: the 7/11 and the 7-3/4 by 10 stair") {
+    Values values = stair("7 in", "11 in");
+    const auto guard = made("guard-stair", values);
+    for (const auto& figure : guard.figures)
+        if (figure.words == "slope")
+            CHECK(std::get<Angle>(figure.value).in_degrees() ==
+                  doctest::Approx(32.471).epsilon(2e-5));
+    CHECK(near(test::worked(guard, "rake-bevel"), 0.4773, 0.0005));
+    CHECK(near(test::rule(guard, "irc-stair-triangle").value, 4.9616, 0.0005));
+    // 1.4650 in over the nosing line is the most for 6 in: a hair under it passes, over it not.
+    test::set(values, "bottom_gap", "1.464 in");
+    CHECK(test::rule(made("guard-stair", values), "irc-stair-triangle").held == Held::meets);
+    test::set(values, "bottom_gap", "1.466 in");
+    CHECK(test::rule(made("guard-stair", values), "irc-stair-triangle").held == Held::breaks);
+    Values steep = stair("7-3/4 in", "10 in");
+    CHECK(near(test::rule(made("guard-stair", steep), "irc-stair-triangle").value, 5.0984, 0.0005));
+    test::set(steep, "bottom_gap", "1.370 in");
+    CHECK(test::rule(made("guard-stair", steep), "irc-stair-triangle").held == Held::meets);
+    test::set(steep, "bottom_gap", "1.371 in");
+    CHECK(test::rule(made("guard-stair", steep), "irc-stair-triangle").held == Held::breaks);
+}
+
+TEST_CASE("4-10, 4-12 and 4-21: along the rail, between the rails, a ramp of 1 in 12") {
+    const auto stairs = assembly::rake_of({inches(7), inches(11)});
+    REQUIRE(stairs.ok());
+    CHECK(near(stairs->along(inches(3.75)), 4.4449, 0.0005));
+    CHECK(near(stairs->upright(inches(28)), 33.189, 0.001));
+    const auto ramp = assembly::rake_of({inches(1), inches(12)});
+    REQUIRE(ramp.ok());
+    CHECK(ramp->angle.in_degrees() == doctest::Approx(4.764).epsilon(1e-4));
+    CHECK(near(ramp->along(inches(96)), 96.333, 0.001));
+}
+
+TEST_CASE("raked-rail: a square-ended bar stands between its posts and touches both") {
+    // 3-4-5 slope, bar 1 in deep, posts 10 in apart: 10 x 5/4 - 1 x 3/4 = 11.75 in.
+    const auto rake = assembly::rake_of({inches(3), inches(4)});
+    REQUIRE(rake.ok());
+    CHECK(near(*assembly::raked_rail(inches(10), inches(1), *rake), 11.75, 1e-9));
+    // Its width as it leans: 11.75 x 4/5 + 1 x 3/5 = 10.
+    const auto working = assembly::raked_rail_working(inches(10), inches(1), *rake);
+    REQUIRE(working.ok());
+    CHECK(std::string(working->card->id) == "raked-rail");
+    CHECK(assembly::raked_rail(inches(0.5), inches(1), *rake).refusal().field == "spacing");
+    CHECK(near(assembly::lost_by_square_ends(inches(1), *rake), 0.75, 1e-9));
+}
+
+TEST_CASE("4-22: a stepped fence, 94 in panels on 8 %: step 7.52 in, too much under it") {
+    const Values values{{"rule", "common"},
+                        {"run", "98 in"},
+                        {"height", "6 ft"},
+                        {"bottom_gap", "2 in"},
+                        {"spacing", "10 ft"},
+                        {"post", "square 2 in"},
+                        {"rail", "tube 1-1/2 x 1/8 in"},
+                        {"picket", "square 3/4 in"},
+                        {"slope", "8 %"},
+                        {"manner", "stepped"},
+                        {"grade", "A36"}};
+    const auto fence = made("fence-run", values);
+    CHECK(near(test::figure(fence, "step from panel to panel"), 7.52, 1e-9));
+    CHECK(near(test::worked(fence, "rake-step"), 7.52, 1e-9));
+    CHECK(test::rule(fence, "fence-bottom-gap").held == Held::breaks);
+    CHECK(part(fence, "picket").count == 20); // as the level panel of 4.5
+}
+
+TEST_CASE("4-20: pipe 1-1/2 fits a hand, pipe 2 does not") {
+    Values values{{"rule", "osha"},
+                  {"run", "12 ft"},
+                  {"height", "42 in"},
+                  {"spacing", "6 ft"},
+                  {"pipe", "pipe 1.9 x 0.145 in"},
+                  {"handrail", "yes"},
+                  {"grade", "A53-B"}};
+    for (const auto& [pipe, held] :
+         {std::pair{"pipe 1.9 x 0.145 in", Held::meets}, {"pipe 2.375 x 0.154 in", Held::breaks}}) {
+        test::set(values, "pipe", pipe);
+        Held worst = Held::meets;
+        for (const auto& line : made("pipe-rail", values).rules)
+            if (line.rule == "ada-round-grip")
+                worst = std::max(worst, line.held);
+        CHECK(worst == held);
+    }
+}

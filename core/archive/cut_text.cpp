@@ -1,5 +1,7 @@
 #include "archive/cut_text.h"
 
+#include "archive/beginning.h"
+
 #include <algorithm>
 #include <charconv>
 #include <optional>
@@ -67,8 +69,7 @@ private:
     std::int64_t number(std::string_view word) {
         const auto value = whole_number(word);
         if (!value)
-            refuse("\"" + std::string(word.substr(0, 40)) + "\" is not a whole number in range.",
-                   "");
+            refuse("\"" + beginning(word, 40) + "\" is not a whole number in range.", "");
         return value.value_or(0);
     }
 

@@ -17,6 +17,8 @@ using base::Refusal;
 using base::Result;
 using job::PartRef;
 
+constexpr int k_layout_step = 2; ///< the first version whose steps hold layouts
+
 std::string header_text(const job::Job& job) {
     Writer out(job.style.system, 0);
     out.json.begin_object();
@@ -70,6 +72,7 @@ struct HeaderIn {
 void read_value(const Place& at, HeaderIn& out) {
     Members members(at);
     read_header(members, out.job);
+    read_layouts(members, out.job);
     members.finish();
     if (at.failed())
         return;
@@ -101,7 +104,7 @@ void check_version(const Place& root, const std::string& format, int version) {
         root.refuse("This step was made by a newer Treadle; nothing was changed.",
                     "this one reads up to version " + std::to_string(k_step_version),
                     "version");
-    else if (version != k_step_version)
+    else if (version < k_oldest_version)
         root.refuse("There was never such a version of a step.", "", "version");
 }
 
@@ -123,6 +126,8 @@ Step read_members(const Place& root) {
         root.refuse("There is no such place in a list.", "0 or more", "at");
     if (step.out < 0)
         root.refuse("So many parts cannot leave.", "0 or more", "out");
+    if (header && version < k_layout_step && !header->job.layouts.empty())
+        root.refuse("A step of this version has no layouts.", "", "header.layouts");
     if (header)
         step.header = std::move(header->job);
     for (PartIn& part : parts)
@@ -187,10 +192,13 @@ std::optional<Refusal> put_changes(std::vector<PartRef>& parts, const Step& step
 
 std::string write_step(const Moment& before, const Moment& after, std::string_view words) {
     Writer out(after.job.style.system, 0);
+    const bool header = header_text(before.job) != header_text(after.job);
+    const bool layouts = header && !after.job.layouts.empty();
     out.json.begin_object();
-    out.json.field("format", "treadle-step").field("version", k_step_version);
+    out.json.field("format", "treadle-step");
+    out.json.field("version", layouts ? k_step_version : k_step_without_layouts);
     out.json.field("words", words);
-    if (header_text(before.job) != header_text(after.job)) {
+    if (header) {
         out.json.key("header").begin_object();
         write_header(out, after.job);
         out.json.end_object();

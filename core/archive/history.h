@@ -1,8 +1,9 @@
 // One step of a job's history as text: what differs between the moment before an edit and the one
 // after it, so that storing an edit costs what the edit is worth and not what the job is.
 //
-// Format: one JSON object on one line, "format": "treadle-step", "version": 1, "words": what undo
-// says. Then only what differs, in the words of the job file:
+// Format: one JSON object on one line, "format": "treadle-step", "version": 1, or 2 where its
+// header holds layouts, "words": what undo says. Then only what differs, in the words of the job
+// file:
 //   "header"         everything of the job but its parts, whole
 //   "at" "out" "in"  order: from place `at`, `out` parts leave and those with the ids `in` stand
 //   "parts"          parts that are new or changed, whole
@@ -11,6 +12,7 @@
 
 #pragma once
 
+#include "archive/versions.h"
 #include "base/result.h"
 #include "equipment/shop.h"
 #include "job/job.h"
@@ -22,8 +24,6 @@
 #include <vector>
 
 namespace treadle::archive {
-
-inline constexpr int k_step_version = 1;
 
 /// A job and its shop at one time. Moments share their parts and their shop: the same object means
 /// that nothing of it differs.

@@ -1,14 +1,9 @@
 #include "archive/journal.h"
 
-#include "archive/archive.h"
-
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cstdint>
-#include <map>
-#include <set>
-#include <utility>
 
 namespace treadle::archive {
 
@@ -33,6 +28,13 @@ std::string sum_of(std::string_view first, std::string_view second) {
     for (std::size_t i = text.size(); i-- > 0; sum >>= 4U)
         text[i] = "0123456789abcdef"[sum & 0xFU];
     return text;
+}
+
+std::string padded(long long number) {
+    std::string digits = std::to_string(number);
+    if (digits.size() < k_digits)
+        digits.insert(0, k_digits - digits.size(), '0');
+    return digits;
 }
 
 bool is_writer(std::string_view word) {
@@ -86,16 +88,24 @@ fault_of_words(std::string_view word, std::string_view expected, std::string_vie
 
 } // namespace
 
-std::string name_text(const RecordName& name) {
-    std::string digits = std::to_string(name.number);
-    if (digits.size() < k_digits)
-        digits.insert(0, k_digits - digits.size(), '0');
-    return digits + "-" + name.writer;
-}
+std::string name_text(const RecordName& name) { return padded(name.number) + "-" + name.writer; }
 
 std::string journal_prefix(std::string_view job) { return "journal/" + std::string(job) + "/"; }
 
-std::string head_key(std::string_view job) { return journal_prefix(job) + "head"; }
+std::string old_head_key(std::string_view job) { return journal_prefix(job) + "head"; }
+
+std::string head_key(std::string_view job, long long turn) {
+    return old_head_key(job) + "/" + padded(turn);
+}
+
+std::string_view job_of_key(std::string_view key) {
+    constexpr std::string_view k_begin = "journal/";
+    if (key.substr(0, k_begin.size()) != k_begin)
+        return {};
+    key.remove_prefix(k_begin.size());
+    const std::size_t end = key.find('/');
+    return end == std::string_view::npos ? std::string_view{} : key.substr(0, end);
+}
 
 std::string record_key(std::string_view job, RecordKind kind, const RecordName& name) {
     return journal_prefix(job) + (kind == RecordKind::base ? "base/" : "step/") + name_text(name);
@@ -155,173 +165,18 @@ Result<Head> read_head(std::string_view bytes) {
     return Head{*first, *last, *cursor};
 }
 
-// ---- a whole journal ----------------------------------------------------------------------------
-
-namespace {
-
-struct NameOrder {
-    bool operator()(const RecordName& a, const RecordName& b) const {
-        return a.number != b.number ? a.number < b.number : a.writer < b.writer;
-    }
-};
-using Records = std::map<RecordName, Record, NameOrder>;
-
-/// What lies in the store, sorted.
-struct Shelf {
-    Records bases;
-    Records steps;
-    std::optional<Head> head;
-    std::optional<Refusal> trouble; ///< the first thing that could not be read
-};
-
-void put(Shelf& shelf, Records& records, std::string_view name, const StoredBytes& one) {
-    auto record = read_record(one.bytes);
-    if (record && name_text(record->name) == name)
-        records.emplace(record->name, *record);
-    else if (!shelf.trouble)
-        shelf.trouble = record ? not_this(one.key) : record.refusal();
-}
-
-Shelf sorted(std::string_view job, const std::vector<StoredBytes>& stored) {
-    Shelf shelf;
-    const std::string bases = journal_prefix(job) + "base/";
-    const std::string steps = journal_prefix(job) + "step/";
-    for (const StoredBytes& one : stored) {
-        const std::string_view key(one.key);
-        if (key == head_key(job)) {
-            auto head = read_head(one.bytes);
-            if (head)
-                shelf.head = *head;
-            else
-                shelf.trouble = head.refusal();
-        } else if (key.substr(0, bases.size()) == bases) {
-            put(shelf, shelf.bases, key.substr(bases.size()), one);
-        } else if (key.substr(0, steps.size()) == steps) {
-            put(shelf, shelf.steps, key.substr(steps.size()), one);
-        }
-    }
-    return shelf;
-}
-
-/// The states that lead to the last one, as far back as the records say it.
-std::set<RecordName, NameOrder> ancestors(const Shelf& shelf) {
-    std::set<RecordName, NameOrder> names;
-    std::optional<RecordName> at = shelf.head ? std::optional(shelf.head->last) : std::nullopt;
-    while (at && names.insert(*at).second) {
-        const auto found = shelf.steps.find(*at);
-        at = found == shelf.steps.end() ? std::nullopt : found->second.follows;
-    }
-    return names;
-}
-
-/// The steps from a base on. Where it parts, the way to the last step, else the younger one.
-std::vector<const Record*> chain_from(const Shelf& shelf, const Record& base) {
-    const auto wanted = ancestors(shelf);
-    std::multimap<RecordName, const Record*, NameOrder> after;
-    for (const auto& [name, step] : shelf.steps)
-        if (step.follows)
-            after.emplace(*step.follows, &step);
-    std::vector<const Record*> chain;
-    std::set<RecordName, NameOrder> seen;
-    RecordName at = base.follows.value_or(base.name);
-    while (seen.insert(at).second) {
-        if (shelf.head && at == shelf.head->last)
-            break;
-        const Record* next = nullptr;
-        const auto [begin, end] = after.equal_range(at);
-        for (auto it = begin; it != end; ++it) {
-            if (next == nullptr || wanted.count(next->name) == 0 ||
-                wanted.count(it->second->name) > 0)
-                next = it->second;
-        }
-        if (next == nullptr)
-            break;
-        chain.push_back(next);
-        at = next->name;
-    }
-    return chain;
-}
-
-/// Applies the steps until one cannot be read.
-void replay(const std::vector<const Record*>& chain, ReadJournal& journal) {
-    for (const Record* record : chain) {
-        auto step = read_step(record->body);
-        if (!step) {
-            journal.trouble = step.refusal();
-            return;
-        }
-        auto moment = apply_step(journal.moments.back(), *step);
-        if (!moment) {
-            journal.trouble = moment.refusal();
-            return;
-        }
-        journal.names.push_back(record->name);
-        journal.words.push_back(step->words);
-        journal.moments.push_back(std::move(moment).value());
-    }
-}
-
-void find_cursor(const Shelf& shelf, ReadJournal& journal) {
-    journal.cursor = journal.names.size();
-    const RecordName end = journal.names.empty() ? journal.start : journal.names.back();
-    if (!journal.trouble && shelf.head && !(shelf.head->last == end))
-        journal.trouble = shelf.trouble.value_or(
-            Refusal{"journal", "The last edits are missing from what was stored.", ""});
-    if (!shelf.head && !journal.trouble)
-        journal.trouble = shelf.trouble.value_or(not_this("head"));
-    if (!shelf.head)
-        return;
-    if (shelf.head->cursor == journal.start)
-        journal.cursor = 0;
-    for (std::size_t i = 0; i < journal.names.size(); ++i)
-        if (journal.names[i] == shelf.head->cursor)
-            journal.cursor = i + 1;
-}
-
-std::optional<ReadJournal> read_from(const Shelf& shelf, const Record& base) {
-    auto file = read_file(base.body);
-    if (!file)
-        return std::nullopt;
-    ReadJournal journal;
-    journal.base = base.name;
-    journal.start = base.follows.value_or(base.name);
-    journal.moments.push_back(
-        {std::move(file->job), std::make_shared<const equipment::Shop>(std::move(file->shop))});
-    replay(chain_from(shelf, base), journal);
-    find_cursor(shelf, journal);
-    return journal;
-}
-
-} // namespace
-
 long long highest_number(std::string_view job, const std::vector<StoredBytes>& stored) {
+    const std::string prefix = journal_prefix(job);
+    constexpr std::size_t k_kind = 5; // "base/", "step/"
     long long highest = 0;
     for (const StoredBytes& one : stored) {
         const std::string_view key(one.key);
-        const std::string prefix = journal_prefix(job);
-        if (key.size() <= prefix.size() + 5 || key.substr(0, prefix.size()) != prefix)
+        if (key.size() <= prefix.size() + k_kind || key.substr(0, prefix.size()) != prefix)
             continue;
-        if (const auto name = name_from(key.substr(prefix.size() + 5)))
+        if (const auto name = name_from(key.substr(prefix.size() + k_kind)))
             highest = std::max(highest, name->number);
     }
     return highest;
-}
-
-Result<ReadJournal> read_journal(std::string_view job, const std::vector<StoredBytes>& stored) {
-    const Shelf shelf = sorted(job, stored);
-    std::vector<const Record*> bases;
-    if (shelf.head) {
-        const auto first = shelf.bases.find(shelf.head->first);
-        if (first != shelf.bases.end())
-            bases.push_back(&first->second);
-    }
-    for (auto it = shelf.bases.rbegin(); it != shelf.bases.rend(); ++it)
-        bases.push_back(&it->second);
-    for (const Record* base : bases)
-        if (auto journal = read_from(shelf, *base))
-            return std::move(*journal);
-    return shelf.trouble.value_or(
-        Refusal{"journal", "The job that the stored edits belong to is missing.", ""});
 }
 
 } // namespace treadle::archive

@@ -121,7 +121,7 @@ void read_value(const Place& at, double& out) {
     if (!std::isfinite(at.node().number))
         at.refuse("This has to be a finite number.");
     else
-        out = at.node().number;
+        out = at.node().number + 0.0; // "-0.0" is nought, and is written as that
 }
 
 // A file must mean the same in every shop, so a number without a unit is refused: nullopt.

@@ -50,7 +50,7 @@ void read_versioned(const Place& root, std::vector<job::Progress>& jobs) {
         root.refuse("A newer Treadle left this record; it was not read and nothing was changed.",
                     "this one reads up to version " + std::to_string(k_progress_version),
                     "version");
-    if (!root.failed() && version < 1)
+    if (!root.failed() && version < k_oldest_version)
         root.refuse("There was never such a version of the format.", "", "version");
     members.need("jobs", jobs);
     members.finish();

@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "archive/versions.h"
 #include "base/result.h"
 #include "job/progress.h"
 
@@ -14,7 +15,6 @@
 
 namespace treadle::archive {
 
-inline constexpr int k_progress_version = 1;
 /// The latest first; older ones are not written.
 inline constexpr std::size_t k_most_progress = 20;
 

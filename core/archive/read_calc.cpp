@@ -6,8 +6,6 @@
 
 namespace treadle::archive {
 
-static void read_value(const Place& at, calc::Input& out);
-
 namespace {
 
 calc::Input::Object read_members(const Place& at) {
@@ -36,8 +34,12 @@ base::Refusal take(Reading& reading, const char* what) {
 
 } // namespace
 
-/// Whether a bare number has a meaning is the calculation's to say, so it goes on as text.
-static void read_value(const Place& at, calc::Input& out) {
+void read_value(const Place& at, calc::Input::Object& out) {
+    if (at.must_be(Kind::object))
+        out = read_members(at);
+}
+
+void read_value(const Place& at, calc::Input& out) {
     switch (at.node().kind) {
     case Kind::text: {
         std::string text;

@@ -61,6 +61,16 @@ static void read_value(const Place& at, GradeRow& out) {
         at.refuse(made.refusal());
 }
 
+static void read_value(const Place& at, equipment::Caution& out) {
+    Members members(at);
+    members.need("id", out.id).need("words", out.words);
+    members.may("anchor", out.anchor).may("evidence", out.evidence);
+    members.may("general", out.general).may("least_operators", out.least_operators);
+    members.may("works", out.works).may("metals", out.metals);
+    members.may("stations", out.stations).may("attachments", out.attachments);
+    members.finish();
+}
+
 static void read_value(const Place& at, section::CatalogSection& out) {
     double width_mm = 0.0;
     double height_mm = 0.0;
@@ -123,6 +133,28 @@ base::Result<section::SectionTable> read_sections(std::string_view bytes) {
     return section::SectionTable{std::move(rows).value()};
 }
 
+base::Result<equipment::CautionTable> read_cautions(std::string_view bytes) {
+    const auto tree = read_tree(bytes);
+    if (!tree.ok())
+        return tree.refusal();
+    Reading reading{tree.value(), std::nullopt};
+    const Place root(reading, 0);
+    Members members(root);
+    std::string format;
+    int version = 0;
+    equipment::CautionTable table;
+    members.need("format", format).need("version", version).pass_over("note");
+    members.need("cautions", table);
+    members.finish();
+    if (!root.failed() && (format != "treadle-cautions" || version != 1))
+        root.refuse("This is not the table of cautions.", "", "format");
+    if (reading.refusal)
+        return std::move(*reading.refusal);
+    if (auto fault = equipment::fault_in(table))
+        return std::move(*fault);
+    return table;
+}
+
 base::Result<job::Catalog> read_catalog() {
     const auto grades_file = assets::embedded("catalog/grades.json");
     const auto sections_file = assets::embedded("catalog/sections.json");
@@ -134,7 +166,12 @@ base::Result<job::Catalog> read_catalog() {
     auto sections = read_sections(*sections_file);
     if (!sections.ok())
         return sections.refusal();
-    return job::Catalog{std::move(grades).value(), std::move(sections).value()};
+    const auto cautions_file = assets::embedded("cautions.json");
+    auto cautions = read_cautions(cautions_file.value_or(""));
+    if (!cautions.ok())
+        return cautions.refusal();
+    return job::Catalog{
+        std::move(grades).value(), std::move(sections).value(), std::move(cautions).value()};
 }
 
 } // namespace treadle::archive

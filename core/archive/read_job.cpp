@@ -1,6 +1,8 @@
 #include "archive/archive.h"
 #include "archive/readers.h"
 
+#include <algorithm>
+#include <iterator>
 #include <memory>
 #include <utility>
 
@@ -13,6 +15,25 @@ static void read_value(const Place& at, job::HolePattern& out) {
     members.need("x", out.x).need("y", out.y);
     members.may("columns", out.columns).may("rows", out.rows);
     members.may("column_pitch", out.column_pitch).may("row_pitch", out.row_pitch);
+    members.finish();
+}
+
+static void read_value(const Place& at, job::LayoutValue& out) {
+    Members members(at);
+    members.need("name", out.name).need("text", out.text);
+    members.finish();
+}
+
+static void read_value(const Place& at, job::MadePart& out) {
+    Members members(at);
+    members.need("role", out.role).may("part", out.part).may("detached", out.detached);
+    members.finish();
+}
+
+static void read_value(const Place& at, job::Layout& out) {
+    Members members(at);
+    members.need("id", out.id).need("kind", out.kind).need("mark", out.mark);
+    members.may("values", out.values).may("made", out.made);
     members.finish();
 }
 
@@ -78,13 +99,20 @@ void read_contents(Members& members, File& out) {
     members.finish();
 }
 
-/// Readers by version. A later version keeps this one and adds its own below; a file of an older
-/// version is read by its own reader into today's values, and written as today's version.
+/// Version 2: layouts beside the parts.
+void read_with_layouts(Members& members, File& out) {
+    read_layouts(members, out.job);
+    read_contents(members, out);
+}
+
+/// Readers by the first version that they read. A version that says anything otherwise keeps these
+/// and adds its own below: a file is read by the last reader that is not newer than it, into
+/// today's values, and written as today's version.
 struct VersionReader {
-    int version;
+    int from;
     void (*read)(Members& members, File& out);
 };
-constexpr VersionReader k_readers[] = {{k_format_version, read_contents}};
+constexpr VersionReader k_readers[] = {{k_oldest_version, read_contents}, {2, read_with_layouts}};
 
 void read_versioned(const Place& root, File& out) {
     Members members(root);
@@ -96,9 +124,12 @@ void read_versioned(const Place& root, File& out) {
     members.need("version", version);
     if (root.failed())
         return;
-    for (const VersionReader& reader : k_readers)
-        if (reader.version == version)
-            return reader.read(members, out);
+    const auto newer =
+        std::find_if(std::begin(k_readers), std::end(k_readers), [&](const VersionReader& reader) {
+            return reader.from > version;
+        });
+    if (version <= k_format_version && newer != std::begin(k_readers))
+        return std::prev(newer)->read(members, out);
     if (version > k_format_version)
         root.refuse(
             "This file was made by a newer Treadle; it was not read and nothing was changed.",
@@ -129,6 +160,8 @@ void read_header(Members& members, job::Job& out) {
     members.may("invented", out.invented).may("tolerance", out.tolerance);
     members.may("grades", out.own_grades);
 }
+
+void read_layouts(Members& members, job::Job& out) { members.may("layouts", out.layouts); }
 
 void read_value(const Place& at, job::Operation& out) {
     Members members(at);

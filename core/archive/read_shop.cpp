@@ -170,7 +170,10 @@ void read_value(const Place& at, Shop& out) {
     Members members(at);
     members.may("name", out.name).may("machine", out.machine);
     members.may("other_machines", out.other_machines).may("crib", out.crib);
-    members.may("rack", out.rack).may("trials", out.trials).may("rules", out.rules).may("supply", out.supply);
+    members.may("rack", out.rack)
+        .may("trials", out.trials)
+        .may("rules", out.rules)
+        .may("supply", out.supply);
     members.finish();
     if (at.failed())
         return;

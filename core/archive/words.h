@@ -6,6 +6,7 @@
 
 #include "base/contracts.h"
 #include "base/formula_card.h"
+#include "equipment/caution.h"
 #include "equipment/shop.h"
 #include "job/job.h"
 
@@ -166,6 +167,17 @@ struct Words<equipment::StationKind> {
         {"bar_shear", equipment::StationKind::bar_shear},
         {"notcher", equipment::StationKind::notcher},
         {"table", equipment::StationKind::table},
+    };
+};
+
+template <>
+struct Words<equipment::Work> {
+    static constexpr Word<equipment::Work> k_list[] = {
+        {"cut", equipment::Work::cut},
+        {"punch", equipment::Work::punch},
+        {"notch", equipment::Work::notch},
+        {"bend", equipment::Work::bend},
+        {"saddle", equipment::Work::saddle},
     };
 };
 

@@ -187,6 +187,25 @@ void write_part(Writer& out, const job::Part& part) {
     out.json.end_object();
 }
 
+namespace {
+
+void write_layout(Writer& out, const job::Layout& layout) {
+    out.json.begin_object();
+    out.json.field("id", layout.id).field("kind", layout.kind).field("mark", layout.mark);
+    out.list("values", layout.values, [&](const job::LayoutValue& value) {
+        out.json.begin_object().field("name", value.name).field("text", value.text).end_object();
+    });
+    out.list("made", layout.made, [&](const job::MadePart& made) {
+        out.json.begin_object().field("role", made.role);
+        out.unless_empty("part", made.part);
+        out.if_true("detached", made.detached);
+        out.json.end_object();
+    });
+    out.json.end_object();
+}
+
+} // namespace
+
 void write_header(Writer& out, const job::Job& job) {
     out.word("units", job.style.system);
     out.json.field("denominator", job.style.denominator);
@@ -197,21 +216,48 @@ void write_header(Writer& out, const job::Job& job) {
     if (job.tolerance)
         out.word("tolerance", *job.tolerance);
     out.list("grades", job.own_grades, [&](const Grade& grade) { write_grade(out, grade); });
+    out.list("layouts", job.layouts, [&](const job::Layout& layout) { write_layout(out, layout); });
 }
 
-std::string write_file(const job::Job& job, const equipment::Shop& shop) {
-    Writer out(job.style.system);
+namespace {
+
+void begin_file(Writer& out, const job::Job& job) {
     out.json.begin_object();
-    out.json.field("format", "treadle-job").field("version", k_format_version);
+    out.json.field("format", "treadle-job").field("version", written_version(job));
     write_header(out, job);
+}
+
+void write_parts(Writer& out, const job::Job& job) {
     out.json.key("parts").begin_array();
     for (const job::PartRef& part : job.parts)
         write_part(out, *part);
     out.json.end_array();
+}
+
+} // namespace
+
+int written_version(const job::Job& job) {
+    return job.layouts.empty() ? k_format_without_layouts : k_format_version;
+}
+
+std::string write_file(const job::Job& job, const equipment::Shop& shop) {
+    Writer out(job.style.system);
+    begin_file(out, job);
+    write_parts(out, job);
     out.json.key("shop");
     write_shop(out, shop);
     out.json.end_object();
     return out.json.take() + "\n";
+}
+
+std::string write_line(const job::Job& job, const equipment::Shop& shop) {
+    Writer out(job.style.system, 0);
+    begin_file(out, job);
+    out.json.key("shop");
+    write_shop(out, shop);
+    write_parts(out, job);
+    out.json.end_object();
+    return out.json.take();
 }
 
 } // namespace treadle::archive

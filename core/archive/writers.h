@@ -99,4 +99,8 @@ void write_section(Writer& out, const section::Section& section);
 void write_hole(Writer& out, const geometry::HoleOutline& hole);
 void write_shop(Writer& out, const equipment::Shop& shop);
 
+/// The job file on one line, its shop before its parts: near the dictionary of links, however many
+/// parts there are.
+[[nodiscard]] std::string write_line(const job::Job& job, const equipment::Shop& shop);
+
 } // namespace treadle::archive

@@ -1,4 +1,5 @@
-// Steps and records that came from elsewhere or were damaged: history.cpp, journal.cpp.
+// Steps and records that came from elsewhere or were damaged: history.cpp, journal.cpp,
+// journal_read.cpp.
 
 #include "archive/archive.h"
 #include "archive/demo_files.h"
@@ -50,6 +51,7 @@ struct Store {
     Moment start = demo_moment();
     std::vector<StoredBytes> bytes;
     std::vector<RecordName> names;
+    long long turn = 0;
 
     explicit Store(int steps = 5) {
         RecordName at{1, "a1"};
@@ -74,9 +76,14 @@ struct Store {
             {archive::record_key(k_job, kind, name), archive::write_record(name, follows, body)});
     }
     void put_head(const archive::Head& head) {
-        const std::string key = archive::head_key(k_job);
-        std::erase_if(bytes, [&](const StoredBytes& one) { return one.key == key; });
-        bytes.push_back({key, archive::write_head(head)});
+        bytes.push_back({archive::head_key(k_job, ++turn), archive::write_head(head)});
+    }
+    void snapshot(std::size_t state, long long number) {
+        const RecordName name{number, "a1"};
+        keep(archive::RecordKind::base,
+             name,
+             names[state],
+             written(named(start, "Name " + std::to_string(state))));
     }
     StoredBytes& of(archive::RecordKind kind, std::size_t name) {
         const std::string key = archive::record_key(k_job, kind, names[name]);
@@ -101,7 +108,7 @@ TEST_CASE("a step from elsewhere is refused with its field") {
     const std::string good = archive::write_step(before, after, "words");
     REQUIRE(field_of(good) == "read");
     CHECK(field_of(replaced(good, "treadle-step", "treadle-job")) == "format");
-    CHECK(field_of(replaced(good, "\"version\":1", "\"version\":2")) == "version");
+    CHECK(field_of(replaced(good, "\"version\":1", "\"version\":3")) == "version");
     CHECK(field_of(replaced(good, "\"version\":1", "\"version\":0")) == "version");
     CHECK(field_of(replaced(good, "\"words\"", "\"wordz\"")) == "words");
     CHECK(field_of(replaced(good, "\"count\":7", "\"count\":0")) == "parts[0].count");
@@ -160,7 +167,9 @@ TEST_CASE("a later base stands for the steps before it") {
     });
     const archive::ReadJournal journal = store.read();
     CHECK_FALSE(journal.trouble.has_value());
-    CHECK(journal.base == base);
+    REQUIRE(journal.bases.size() == 1);
+    CHECK(journal.bases.front().record == base);
+    CHECK(journal.bases.front().state == store.names[2]);
     CHECK(journal.names.size() == 3);
     CHECK(journal.cursor == 0);
     CHECK(journal.moments.front().job.name == "Name 2");
@@ -174,8 +183,10 @@ TEST_CASE("a damaged step ends the journal before it, wherever one bit is wrong"
         store.of(archive::RecordKind::step, 3).bytes[at] ^= 1;
         const archive::ReadJournal journal = store.read();
         REQUIRE(journal.trouble.has_value());
+        REQUIRE_FALSE(journal.is_whole);
         REQUIRE(journal.moments.back().job.name == "Name 2");
         REQUIRE(journal.cursor == 2);
+        REQUIRE(journal.branches.empty());
     }
 }
 
@@ -214,6 +225,78 @@ TEST_CASE("a missing step is told, and so is a head that cannot be read") {
     CHECK(newer.read().trouble->field == "version");
 }
 
+TEST_CASE("a bad step before a later snapshot costs older undo and nothing else") {
+    Store store;
+    store.snapshot(4, 50);
+    store.of(archive::RecordKind::step, 3).bytes[90] ^= 1;
+    const archive::ReadJournal journal = store.read();
+    CHECK(journal.is_whole);
+    REQUIRE(journal.trouble.has_value());
+    CHECK(journal.start == store.names[4]);
+    CHECK(journal.moments.back().job.name == "Name 5");
+    CHECK(journal.cursor == 1);
+    CHECK(journal.branches.empty());
+    // The bad one, and what only it led on from: two steps and the first base.
+    CHECK(journal.unread.size() >= 2);
+    REQUIRE(journal.bases.size() == 1);
+    CHECK(journal.bases.front().record.number == 50);
+}
+
+TEST_CASE("a bad snapshot is passed over for the one before it, wherever one bit is wrong") {
+    Store sound;
+    sound.snapshot(3, 50);
+    const std::size_t length = sound.bytes.back().bytes.size();
+    for (std::size_t at = 0; at < length; at += 977) {
+        Store store;
+        store.snapshot(3, 50);
+        store.bytes.back().bytes[at] ^= 1;
+        const archive::ReadJournal journal = store.read();
+        REQUIRE(journal.is_whole);
+        REQUIRE(journal.trouble.has_value());
+        REQUIRE(journal.moments.size() == 6);
+        REQUIRE(journal.moments.back().job.name == "Name 5");
+        REQUIRE(journal.unread.size() == 1);
+    }
+}
+
+TEST_CASE("a bad first snapshot costs the undo before the next one") {
+    Store store;
+    store.snapshot(2, 50);
+    store.of(archive::RecordKind::base, 0).bytes[100] ^= 1;
+    const archive::ReadJournal journal = store.read();
+    CHECK(journal.is_whole);
+    CHECK(journal.start == store.names[2]);
+    CHECK(journal.moments.size() == 4);
+    CHECK(journal.moments.back().job.name == "Name 5");
+}
+
+TEST_CASE("the latest head that reads is taken, and what was done after it is found") {
+    Store store(3);
+    const RecordName next{9, "a1"};
+    store.keep(archive::RecordKind::step,
+               next,
+               store.names[3],
+               archive::write_step(named(store.start, "Name 3"), named(store.start, "Last"), "n"));
+    store.put_head({store.names[0], next, next});
+    store.head().bytes[30] ^= 1;
+    const archive::ReadJournal journal = store.read();
+    CHECK(journal.is_whole);
+    REQUIRE(journal.trouble.has_value());
+    CHECK(journal.turn == 2);
+    CHECK(journal.moments.back().job.name == "Last");
+    CHECK(journal.cursor == 4);
+}
+
+TEST_CASE("a head of pages before turns counts as turn nothing") {
+    Store store(2);
+    store.head().key = archive::old_head_key(k_job);
+    const archive::ReadJournal journal = store.read();
+    CHECK_FALSE(journal.trouble.has_value());
+    CHECK(journal.turn == 0);
+    CHECK(journal.is_whole);
+    CHECK(journal.moments.back().job.name == "Name 2");
+}
+
 TEST_CASE("two writers upon one state keep both ways, and the head says which is meant") {
     Store store(2);
     const RecordName other{3, "b2"};
@@ -222,11 +305,41 @@ TEST_CASE("two writers upon one state keep both ways, and the head says which is
         other,
         store.names[1],
         archive::write_step(named(store.start, "Name 1"), named(store.start, "Other"), "name"));
-    CHECK(store.read().moments.back().job.name == "Name 2");
+    const archive::ReadJournal beside = store.read();
+    CHECK(beside.is_whole);
+    CHECK_FALSE(beside.trouble.has_value());
+    CHECK(beside.moments.back().job.name == "Name 2");
+    REQUIRE(beside.branches.size() == 1);
+    CHECK(beside.branches.front().moment.job.name == "Other");
+    REQUIRE(beside.branches.front().keys.size() == 1);
+    CHECK(beside.branches.front().keys.front() ==
+          archive::record_key(k_job, archive::RecordKind::step, other));
     store.put_head({store.names[0], other, other});
     const archive::ReadJournal journal = store.read();
     CHECK_FALSE(journal.trouble.has_value());
     CHECK(journal.moments.back().job.name == "Other");
+    REQUIRE(journal.branches.size() == 1);
+    CHECK(journal.branches.front().moment.job.name == "Name 2");
+}
+
+TEST_CASE("a way beside the present that has a base at its end still names its records") {
+    Store store(2);
+    const RecordName other{3, "b2"};
+    const Moment beside = named(store.start, "Other");
+    store.keep(archive::RecordKind::step,
+               other,
+               store.names[1],
+               archive::write_step(named(store.start, "Name 1"), beside, "name"));
+    store.keep(archive::RecordKind::base,
+               other,
+               std::nullopt,
+               archive::write_file(beside.job, *beside.shop));
+    const archive::ReadJournal journal = store.read();
+    REQUIRE(journal.branches.size() == 1);
+    CHECK(journal.branches.front().moment.job.name == "Other");
+    REQUIRE(journal.branches.front().keys.size() == 1);
+    CHECK(journal.branches.front().keys.front() ==
+          archive::record_key(k_job, archive::RecordKind::step, other));
 }
 
 TEST_CASE("without a base that can be read there is no job") {

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <fstream>
+#include <iterator>
 #include <string>
 #include <vector>
 
@@ -40,6 +42,10 @@ TEST_CASE("what is written comes back the same") {
     const auto read = archive::read_progress(archive::write_progress(jobs));
     REQUIRE(read.ok());
     CHECK(*read == jobs);
+    // The example that the schema is judged with is what is written.
+    std::ifstream example(TREADLE_SOURCE_DIR "/tests/schema/examples/progress.json");
+    CHECK(archive::write_progress(jobs) + "\n" ==
+          std::string(std::istreambuf_iterator<char>(example), {}));
 }
 
 TEST_CASE("only the latest jobs are kept") {

@@ -45,3 +45,22 @@ TEST_CASE("a fault in a catalogue is said at its row") {
     CHECK_FALSE(archive::read_grades("[{}]").ok());
     CHECK_FALSE(archive::read_grades("").ok());
 }
+
+TEST_CASE("the cautions in the program are whole, and a fault in a row is said") {
+    CHECK(archive::read_catalog()->cautions.size() > 20);
+    const auto cautions = [](const std::string& rows) {
+        return archive::read_cautions(
+            R"({"format": "treadle-cautions", "version": 1, "cautions": [)" + rows + "]}");
+    };
+    const auto sound = cautions(R"({"id": "a", "words": "Look.", "works": ["bend"],
+        "metals": ["aluminium"], "anchor": "29 CFR 1910.212", "evidence": "from-memory"})");
+    REQUIRE(sound.ok());
+    CHECK(sound->front().works.front() == equipment::Work::bend);
+    CHECK(cautions(R"({"id": "a", "words": "Look.", "works": ["dance"]})").refusal().field ==
+          "cautions[0].works[0]");
+    CHECK(cautions(R"({"id": "a"})").refusal().field == "cautions[0].words");
+    CHECK(cautions(R"({"id": "a", "words": "x"}, {"id": "a", "words": "y"})").refusal().field ==
+          "cautions[1].id");
+    CHECK_FALSE(archive::read_cautions("").ok());
+    CHECK_FALSE(archive::read_cautions(R"({"format": "x", "version": 1, "cautions": []})").ok());
+}

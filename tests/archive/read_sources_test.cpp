@@ -2,9 +2,9 @@
 
 #include "archive/archive.h"
 
-#include <doctest/doctest.h>
-
 #include "assets/embedded.h"
+
+#include <doctest/doctest.h>
 
 using namespace treadle;
 

@@ -43,5 +43,14 @@ std::optional<std::string_view> embedded(std::string_view path) {
     return std::nullopt;
 }
 
+std::vector<std::string_view> embedded_under(std::string_view folder) {
+    std::vector<std::string_view> paths;
+    for (const File& file : k_files) {
+        if (file.path.substr(0, folder.size()) == folder)
+            paths.push_back(file.path);
+    }
+    return paths;
+}
+
 } // namespace treadle::assets
 ")

@@ -1,11 +1,11 @@
 #include "edit/session.h"
 
+#include "edit/added_parts.h"
 #include "edit/changes.h"
 #include "edit/operations.h"
 #include "plan/machines.h"
 
 #include <algorithm>
-#include <set>
 #include <string_view>
 
 namespace treadle::edit {
@@ -29,6 +29,7 @@ std::optional<Refusal> fault_without_parts(const job::Job& job) {
     light.due = job.due;
     light.style = job.style;
     light.own_grades = job.own_grades;
+    light.layouts = job.layouts;
     const auto sound = job::checked(std::move(light));
     if (sound.ok())
         return std::nullopt;
@@ -43,17 +44,6 @@ int position_of(const job::Job& job, std::string_view id) {
 }
 
 Refusal no_such_part() { return {"id", "There is no such part in this job.", ""}; }
-
-std::string fresh_id(const job::Job& job) {
-    std::set<std::string_view> taken;
-    for (const job::PartRef& part : job.parts)
-        taken.insert(part->id);
-    std::size_t number = job.parts.size() + 1;
-    std::string id = "p" + std::to_string(number);
-    while (taken.count(id) > 0)
-        id = "p" + std::to_string(++number);
-    return id;
-}
 
 Outcome changed(const Document& document, std::string words) {
     return {std::make_shared<const Document>(document), std::move(words)};
@@ -86,7 +76,8 @@ Applied with_part(const Document& now, std::string_view id, const Make& make, st
     if (!sound.ok())
         return sound.refusal();
     part = std::make_shared<const job::Part>(std::move(sound).value());
-    return changed(next, words + part->mark);
+    words += part->mark;
+    return changed(next, words + detach(next.job, id));
 }
 
 /// Sets the count of one tool to zero; false when there is no such tool.
@@ -101,6 +92,7 @@ bool count_from_zero(std::vector<Tool>& tools, int index) {
 struct Apply {
     const Document& now;
     const plan::Plan& plan;
+    const job::Catalog& catalog;
 
     Applied operator()(SetJobNames& edit) const {
         Document next = now;
@@ -155,6 +147,7 @@ struct Apply {
         Document next = now;
         next.job.parts[static_cast<std::size_t>(at)] =
             std::make_shared<const job::Part>(std::move(sound).value());
+        words += detach(next.job, before.id);
         return changed(next, std::move(words));
     }
 
@@ -175,6 +168,18 @@ struct Apply {
         return changed(next, std::move(words));
     }
 
+    Applied operator()(AddParts& edit) const {
+        if (edit.parts.empty())
+            return Outcome{};
+        const std::size_t count = edit.parts.size();
+        std::string words = count == 1 ? "part " + edit.parts[0].mark + " added"
+                                       : std::to_string(count) + " parts added";
+        auto next = with_parts(now.job, std::move(edit.parts));
+        if (!next.ok())
+            return next.refusal();
+        return changed(Document{std::move(next).value(), now.shop}, std::move(words));
+    }
+
     Applied operator()(RemovePart& edit) const {
         const int at = position_of(now.job, edit.id);
         if (at < 0)
@@ -183,6 +188,7 @@ struct Apply {
         std::string words =
             "part " + next.job.parts[static_cast<std::size_t>(at)]->mark + " removed";
         next.job.parts.erase(next.job.parts.begin() + at);
+        words += detach(next.job, edit.id, true);
         return changed(next, std::move(words));
     }
 
@@ -284,6 +290,20 @@ struct Apply {
         return changed(next, std::move(words));
     }
 
+    template <class LayoutEdit>
+    Applied laid_out(const LayoutEdit& edit) const {
+        auto next = with_layout(now.job, edit, catalog);
+        if (!next.ok())
+            return next.refusal();
+        if (next->words.empty())
+            return Outcome{};
+        return changed({next->job, now.shop}, next->words);
+    }
+    Applied operator()(AddLayout& edit) const { return laid_out(edit); }
+    Applied operator()(ChangeLayout& edit) const { return laid_out(edit); }
+    Applied operator()(RemoveLayout& edit) const { return laid_out(edit); }
+    Applied operator()(DetachPart& edit) const { return laid_out(edit); }
+
     Applied operator()(ReplaceDocument& edit) const {
         if (edit.document.shop == nullptr)
             return Refusal{"shop", "The file has no shop.", ""};
@@ -331,7 +351,7 @@ void Session::take(std::shared_ptr<const Document> document) {
 }
 
 std::optional<base::Refusal> Session::apply(Edit edit) {
-    auto applied = std::visit(Apply{*document_, plan_}, edit);
+    auto applied = std::visit(Apply{*document_, plan_, *catalog_}, edit);
     if (!applied.ok())
         return applied.refusal();
     Outcome outcome = std::move(applied).value();

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "edit/layouts.h"
 #include "equipment/shop.h"
 #include "job/job.h"
 #include "plan/plan.h"
@@ -36,7 +37,8 @@ struct SetStyle {
 struct SetTolerance { ///< class asked of the finished legs; none: nobody asks
     std::optional<job::ToleranceClass> tolerance;
 };
-/// Replaces the part with the same id.
+/// Replaces the part with the same id. Like every edit of a single part it detaches one that a
+/// layout made.
 struct ReplacePart {
     job::Part part;
 };
@@ -44,6 +46,10 @@ struct ReplacePart {
 struct AddPart {
     job::Part part;
     int before = -1; ///< position, -1: at the end
+};
+/// Adds parts at the end in one step; each gets a fresh id.
+struct AddParts {
+    std::vector<job::Part> parts;
 };
 struct RemovePart {
     std::string id;
@@ -86,6 +92,7 @@ using Edit = std::variant<SetJobNames,
                           SetTolerance,
                           ReplacePart,
                           AddPart,
+                          AddParts,
                           RemovePart,
                           MovePart,
                           MoveOperation,
@@ -95,6 +102,10 @@ using Edit = std::variant<SetJobNames,
                           GroundTool,
                           UseMachine,
                           SetOwnGrade,
+                          AddLayout,
+                          ChangeLayout,
+                          RemoveLayout,
+                          DetachPart,
                           ReplaceDocument>;
 
 class Session {
@@ -140,6 +151,8 @@ public:
     [[nodiscard]] const std::vector<Step>& future() const { return future_; }
     /// Rises with every change, undo and redo: a view compares it instead of contents.
     [[nodiscard]] std::uint64_t revision() const { return revision_; }
+    /// Goes on counting where another session stopped that was shown before.
+    void count_from(std::uint64_t revision) { revision_ = revision + 1; }
 
 private:
     void take(std::shared_ptr<const Document> document);

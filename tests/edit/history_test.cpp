@@ -61,7 +61,7 @@ std::vector<archive::StoredBytes> stored(const Session& session) {
         if (i == session.past().size())
             head.cursor = at;
     }
-    store.push_back({archive::head_key("main"), archive::write_head(head)});
+    store.push_back({archive::head_key("main", 1), archive::write_head(head)});
     return store;
 }
 

@@ -3,6 +3,7 @@
 #include "sheet/worksheet.h"
 
 #include <limits>
+#include <set>
 
 using namespace treadle;
 using edit::Session;
@@ -35,6 +36,28 @@ base::Refusal refused(Session& s, edit::Edit what) {
 }
 
 } // namespace
+
+// added_parts.cpp
+TEST_CASE("many parts are added in one step, each with an id of its own") {
+    Session s = session();
+    const std::size_t before = s.job().parts.size();
+    edit::AddParts edit;
+    edit.parts.assign(1000, part_of(s, 0));
+    REQUIRE_FALSE(s.apply(edit).has_value());
+    CHECK(s.job().parts.size() == before + 1000);
+    std::set<std::string> ids;
+    for (const job::PartRef& part : s.job().parts)
+        ids.insert(part->id);
+    CHECK(ids.size() == before + 1000);
+    REQUIRE(s.undo());
+    CHECK(s.job().parts.size() == before);
+    edit.parts.assign(3, part_of(s, 0));
+    edit.parts[1].count = 0;
+    CHECK(refused(s, edit).field == "parts[1].count");
+    CHECK(s.job().parts.size() == before);
+    edit.parts.clear();
+    REQUIRE_FALSE(s.apply(edit).has_value());
+}
 
 TEST_CASE("a refused edit changes nothing and names its field") {
     Session s = session();

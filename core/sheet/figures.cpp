@@ -12,6 +12,11 @@ constexpr int k_coarsest_for_places = 32;
 /// A typed 0.328 means 21/64: anything closer than this to a fraction is that fraction.
 constexpr Length k_same = inches(0.0005);
 
+std::string in_both(Length value, PrintStyle style, std::string (*text)(Length, PrintStyle)) {
+    return text(value, quantity::one_system(style)) + " (" +
+           text(value, quantity::other_system(style)) + ")";
+}
+
 bool on_step(Length value, PrintStyle style) {
     const Length step = quantity::round_to_step(value, style, Rounding::nearest);
     return larger(step, value) - smaller(step, value) <= k_same;
@@ -20,6 +25,8 @@ bool on_step(Length value, PrintStyle style) {
 } // namespace
 
 std::string setting_text(Length value, PrintStyle style) {
+    if (style.both)
+        return in_both(value, style, setting_text);
     if (style.system == UnitSystem::metric)
         return quantity::print_bare(value, style);
     const PrintStyle finest{style.system, k_finest};
@@ -30,6 +37,8 @@ std::string setting_text(Length value, PrintStyle style) {
 }
 
 std::string stock_text(Length value, PrintStyle style) {
+    if (style.both)
+        return in_both(value, style, stock_text);
     const PrintStyle finest{style.system, k_finest};
     if (style.system == UnitSystem::metric || on_step(value, finest))
         return quantity::print_bare(value, finest);
@@ -37,13 +46,23 @@ std::string stock_text(Length value, PrintStyle style) {
     return text.substr(0, text.find(' '));
 }
 
+std::string with_unit(Length value, PrintStyle style) {
+    if (style.both)
+        return in_both(value, style, with_unit);
+    return setting_text(value, style) + (style.system == UnitSystem::inch ? " in" : " mm");
+}
+
+std::string measure_value(const plan::Measure& measure, PrintStyle style) {
+    const auto* length = std::get_if<Length>(&measure.value);
+    return length != nullptr ? stock_text(*length, style)
+                             : quantity::print_working(measure.value, style);
+}
+
 std::string measures_text(const std::vector<plan::Measure>& measures, PrintStyle style) {
     std::string words;
     for (const plan::Measure& measure : measures) {
         words += std::string(words.empty() ? ": " : ", ") + measure.what + " ";
-        const auto* length = std::get_if<Length>(&measure.value);
-        words += length != nullptr ? stock_text(*length, style)
-                                   : quantity::print_working(measure.value, style);
+        words += measure_value(measure, style);
     }
     return words;
 }

@@ -16,6 +16,10 @@ namespace treadle::sheet {
 /// What is measured on stock: a wall of 0.140 is not called 1/8. Without unit.
 [[nodiscard]] std::string stock_text(Length value, PrintStyle style);
 
+/// A setting with its unit: "8 in", "203.2 mm".
+[[nodiscard]] std::string with_unit(Length value, PrintStyle style);
+/// What is measured, without its name.
+[[nodiscard]] std::string measure_value(const plan::Measure& measure, PrintStyle style);
 /// ": length 8, width 3": what is measured on a piece; empty for nothing.
 [[nodiscard]] std::string measures_text(const std::vector<plan::Measure>& measures,
                                         PrintStyle style);

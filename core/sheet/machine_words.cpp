@@ -151,7 +151,8 @@ MachineWords machine_words(const plan::MachineRun& run,
                            int index,
                            const plan::Plan& plan,
                            const job::Job& job,
-                           const equipment::Shop& shop) {
+                           const equipment::Shop& shop,
+                           const job::Catalog& catalog) {
     const MachineStep& step = run.list.steps[static_cast<std::size_t>(index)];
     const plan::SetUp& set_up = set_up_of(plan, step);
     MachineWords words;
@@ -162,13 +163,14 @@ MachineWords machine_words(const plan::MachineRun& run,
     for (const plan::SetFigure& figure : step.figures)
         words.figures.push_back(figure_text(figure, job.style));
     words.ticks = tick_words({plan, job, shop}, step);
-    words.safety = set_up_cautions(set_up.tools, shop);
+    for (CautionLine& line : set_up_cautions({plan, job, shop, catalog}, set_up))
+        words.safety.push_back(std::move(line.words));
     if (step.kind == MachineWork::set_up) {
         words.mark = "Set-up " + std::to_string(step.set_up + 1);
         std::swap(words.title, words.tools); // what is mounted is what this step is about
         if (!set_up.settings.missing.empty())
             words.warnings.push_back(plan::setting_lines(set_up, shop, job.style).back());
-        words.safety.insert(words.safety.begin(), tool_change_caution());
+        words.safety.insert(words.safety.begin(), tool_change_caution(catalog));
     } else {
         const plan::PartPlan& part = part_of(plan, step);
         const auto& operation = part.operations[static_cast<std::size_t>(step.operation)];

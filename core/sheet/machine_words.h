@@ -40,7 +40,8 @@ struct MachineWords {
                                          int step,
                                          const plan::Plan& plan,
                                          const job::Job& job,
-                                         const equipment::Shop& shop);
+                                         const equipment::Shop& shop,
+                                         const job::Catalog& catalog);
 
 /// "You were at step 3: 4 of 12 punched.", with when it was, as the shell said it.
 [[nodiscard]] std::string

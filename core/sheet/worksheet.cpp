@@ -33,8 +33,17 @@ void write_fact(Html& html, const char* name, const std::string& value) {
     html.open("div").element("dt", name).element("dd", value).close();
 }
 
+std::string unit_words(PrintStyle style) {
+    const std::string inch = "inch, fractions to 1/" + std::to_string(style.denominator);
+    if (style.both)
+        return style.system == UnitSystem::inch ? inch + " (millimetre)"
+                                                : "millimetre (" + inch + ")";
+    return style.system == UnitSystem::inch ? inch : "millimetre";
+}
+
 void write_header(Html& html, const SheetInputs& in) {
     html.open("header");
+    write_code(html, in);
     html.element("h1", in.job.name);
     if (in.job.invented || in.shop.machine.invented)
         html.element("p",
@@ -50,14 +59,10 @@ void write_header(Html& html, const SheetInputs& in) {
     write_fact(html, "Machine", in.shop.machine.name);
     write_fact(html, "Pieces", std::to_string(in.plan.pieces));
     write_fact(html, "Strokes", std::to_string(in.plan.strokes));
-    write_fact(html, "Mass of all blanks", quantity::print(in.plan.mass, in.job.style));
+    write_fact(html, "Mass of all blanks", quantity::print(in.plan.mass, in.style));
     write_fact(html, "Time of the set-ups", plan::time_words(plan::job_time(in.plan, in.shop)));
-    write_fact(html, "Lifting", plan::handling_words(in.plan, in.shop, in.job.style));
-    write_fact(html,
-               "Units",
-               in.job.style.system == UnitSystem::inch
-                   ? "inch; fractions to 1/" + std::to_string(in.job.style.denominator)
-                   : "millimetre");
+    write_fact(html, "Lifting", plan::handling_words(in.plan, in.shop, in.style));
+    write_fact(html, "Units", unit_words(in.style));
     html.close();
     if (!in.job.note.empty())
         html.element("p", in.job.note);
@@ -73,43 +78,85 @@ void write_power(Html& html, const SheetInputs& in) {
     html.close().close();
 }
 
-void write_cautions(Html& html, const SheetInputs& in) {
+void write_cautions(Html& html, const SheetInputs& in, std::optional<equipment::Work> only) {
     html.open("section").element("h2", "Cautions for this work").open("ul", "class=\"cautions\"");
-    for (const std::string& caution : cautions(in.plan, in.shop))
-        html.element("li", caution);
+    for (const CautionLine& line : cautions({in.plan, in.job, in.shop, in.catalog}, only))
+        html.open("li")
+            .text(line.words + " ")
+            .element("span", line.anchor, "class=\"anchor\"")
+            .close();
     html.close().close();
 }
 
+std::string foot_words(const SheetInputs& in) {
+    std::string words = in.job.name + " · worksheet";
+    for (const std::string& more : {in.options.date, in.options.program})
+        if (!more.empty())
+            words += " · " + more;
+    if (!in.options.code.empty())
+        words += " · job " + in.options.code;
+    return words;
+}
+
+void write_kinds(Html& html, const SheetInputs& in) {
+    const SheetKinds& kinds = in.options.kinds;
+    if (kinds.summary) {
+        write_summary(html, in);
+        write_not_made(html, in);
+    }
+    if (kinds.tools) {
+        write_shopping(html, in);
+        write_tools(html, in);
+    }
+    // A cutting list goes to the shear alone: it takes its own cautions with it.
+    if (kinds.set_ups)
+        write_cautions(html, in, std::nullopt);
+    else if (kinds.cutting)
+        write_cautions(html, in, equipment::Work::cut);
+    if (kinds.set_ups) {
+        write_power(html, in);
+        write_at_once(html, in);
+        write_trials(html, in);
+    }
+    if (kinds.cutting)
+        write_stock(html, in);
+    if (kinds.set_ups)
+        write_set_ups(html, in);
+    if (kinds.parts) {
+        write_layouts(html, in);
+        write_parts(html, in);
+    }
+    if (kinds.workings)
+        write_workings(html, in);
+}
+
 } // namespace
+
+PrintStyle sheet_style(PrintStyle of_job, SheetUnits units) {
+    if (units == SheetUnits::inch)
+        of_job.system = UnitSystem::inch;
+    if (units == SheetUnits::metric)
+        of_job.system = UnitSystem::metric;
+    of_job.both = units == SheetUnits::both;
+    return of_job;
+}
 
 std::string worksheet_html(const plan::Plan& plan,
                            const job::Job& job,
                            const equipment::Shop& shop,
                            const job::Catalog& catalog,
                            const SheetOptions& options) {
-    const SheetInputs in{plan, job, shop, catalog, options};
+    const SheetInputs in{plan, job, shop, catalog, options, sheet_style(job.style, options.units)};
     Html html;
     html.markup("<!DOCTYPE html>\n").open("html", "lang=\"en\"");
     write_head(html, in);
     html.open("body", options.paper == Paper::letter ? "class=\"letter\"" : "class=\"a4\"");
     // First in the source, last on every printed page: a footer group repeats.
-    html.element("div", job.name + " · worksheet", "class=\"running\" aria-hidden=\"true\"");
+    html.element("div", foot_words(in), "class=\"running\" aria-hidden=\"true\"");
     html.open("div", "class=\"sheet\"");
     write_header(html, in);
     html.open("main");
-    write_summary(html, in);
-    write_not_made(html, in);
-    write_shopping(html, in);
-    write_tools(html, in);
-    write_cautions(html, in);
-    write_power(html, in);
-    write_at_once(html, in);
-    write_trials(html, in);
-    write_stock(html, in);
-    write_set_ups(html, in);
-    write_parts(html, in);
-    if (options.workings)
-        write_workings(html, in);
+    write_kinds(html, in);
     html.close().close().close().close();
     return html.take();
 }

@@ -71,7 +71,7 @@ void write_bend_order(Html& html, const SheetInputs& in, const plan::PartPlan& p
         html.element("p", none, "class=\"small\"");
         return;
     }
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     html.open_table("Order of the bends of " + part.part->mark + ", the fewest turns of the part",
                     {"Step", "Operation", "How it lies", "Stop, from the punch line"});
     for (std::size_t i = 0; i < part.bends->steps.size(); ++i) {

@@ -34,16 +34,13 @@ const char* grain_words(material::Grain grain) {
 bool has_bends(const plan::PartPlan& part) { return !part.part->legs.empty(); }
 
 void write_facts(Html& html, const SheetInputs& in, const plan::PartPlan& part) {
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     const Grade* grade = job::find_grade(in.job, in.catalog, part.part->grade);
     html.open("dl", "class=\"facts\"");
     write_fact(html, "Pieces", std::to_string(part.part->count));
     write_fact(html, "Grade", grade != nullptr ? grade->name : part.part->grade);
     if (part.blank_length > Length{})
-        write_fact(html,
-                   "Blank",
-                   setting_text(part.blank_length, style) +
-                       (style.system == UnitSystem::inch ? " in" : " mm"));
+        write_fact(html, "Blank", with_unit(part.blank_length, style));
     if (part.mass_each > Mass{})
         write_fact(html, "Mass of a blank", print(part.mass_each, style));
     if (part.part->certified_tensile > Stress{})
@@ -57,10 +54,16 @@ void write_facts(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
 void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) {
     if (!has_bends(part) || part.problem)
         return;
-    const PrintStyle style = in.job.style;
-    html.open_table(
-        "Bends of " + part.part->mark + ", air bent",
-        {"Operation", "Turned through", "Opening angle", "Inside radius", "V", "Deduction", "K", "K from"});
+    const PrintStyle style = in.style;
+    html.open_table("Bends of " + part.part->mark + ", air bent",
+                    {"Operation",
+                     "Turned through",
+                     "Opening angle",
+                     "Inside radius",
+                     "V",
+                     "Deduction",
+                     "K",
+                     "K from"});
     for (std::size_t i = 0; i < part.operations.size(); ++i) {
         const auto* bend = std::get_if<job::Bend>(&part.part->operations[i]);
         if (bend == nullptr)
@@ -86,7 +89,7 @@ void write_bends(Html& html, const SheetInputs& in, const plan::PartPlan& part) 
 
 /// Verdict of every operation, and whatever is said beside it.
 void write_operations(Html& html, const SheetInputs& in, const plan::PartPlan& part) {
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     html.open_table("Operations of " + part.part->mark + ", numbered as in the drawing",
                     {"No.", "Operation", "Tools", "Verdict", "Margin"},
                     "class=\"ops\"");
@@ -117,12 +120,14 @@ bool finished_differs(const plan::PartPlan& part) {
 
 void write_drawings(Html& html, const SheetInputs& in, const plan::PartPlan& part) {
     html.open("div", "class=\"drawings\"").open("figure");
-    html.markup(to_svg(draw_flat(part, in.job.style), k_flat_width_mm, k_flat_height_mm));
+    html.markup(
+        to_svg(draw_flat(part, quantity::one_system(in.style)), k_flat_width_mm, k_flat_height_mm));
     html.element("figcaption", has_bends(part) ? "Flat, before bending" : "Setting out").close();
     if (finished_differs(part)) {
         html.open("figure");
-        html.markup(
-            to_svg(draw_finished(part, in.job.style), k_finished_width_mm, k_finished_height_mm));
+        html.markup(to_svg(draw_finished(part, quantity::one_system(in.style)),
+                           k_finished_width_mm,
+                           k_finished_height_mm));
         html.element("figcaption",
                      has_bends(part) ? "Finished, outside lengths"
                                      : "Section, length not to scale");
@@ -140,7 +145,7 @@ void write_parts(Html& html, const SheetInputs& in) {
                  "is complete in itself, never add them up.");
     for (const auto& part : in.plan.parts) {
         html.open("section", "class=\"part\"");
-        html.element("h3", part->part->mark + "  " + plan::part_title(*part->part, in.job.style));
+        html.element("h3", part->part->mark + "  " + plan::part_title(*part->part, in.style));
         write_facts(html, in, *part);
         write_drawings(html, in, *part);
         write_operations(html, in, *part);

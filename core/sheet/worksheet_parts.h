@@ -13,14 +13,29 @@ struct SheetInputs {
     const equipment::Shop& shop;
     const job::Catalog& catalog;
     const SheetOptions& options;
+    PrintStyle style; ///< of this paper; what is planned keeps to the job's own
 };
 
+/// A box to tick, by a key that stays while what it is for stays.
+void write_tick(Html& html, const SheetInputs& in, const std::string& key, const std::string& name);
+/// Ticks of a list: each line has a box of its own.
+void write_ticks(Html& html,
+                 const SheetInputs& in,
+                 const std::string& key,
+                 const std::vector<std::string>& lines);
+/// The first piece of a set-up: what is measured, room for what was, and where to hold.
+void write_first_pieces(Html& html, const SheetInputs& in, const plan::SetUp& set_up, int number);
+
+/// A code to scan, where it is known which page opens it and the job is short enough.
+void write_code(Html& html, const SheetInputs& in);
 void write_summary(Html& html, const SheetInputs& in);
 /// The set-ups shared out, where two or more work at the machine.
 void write_at_once(Html& html, const SheetInputs& in);
 /// Searches with a counted budget, so that page and command write the same.
 void write_stock(Html& html, const SheetInputs& in);
 void write_set_ups(Html& html, const SheetInputs& in);
+/// What made some of the parts: elevation, rules met and broken. Nothing in a job without layouts.
+void write_layouts(Html& html, const SheetInputs& in);
 void write_parts(Html& html, const SheetInputs& in);
 void write_not_made(Html& html, const SheetInputs& in);
 void write_shopping(Html& html, const SheetInputs& in);

@@ -2,6 +2,7 @@
 
 #include "base/stable_sort.h"
 #include "plan/batches.h"
+#include "plan/scrap.h"
 #include "plan/words.h"
 #include "sheet/figures.h"
 #include "sheet/machine_words.h"
@@ -14,7 +15,7 @@ namespace treadle::sheet {
 
 namespace {
 
-constexpr std::size_t k_most_kept_steps = 8;
+constexpr std::size_t k_most_kept_steps = 6;
 
 const job::Operation& operation_of(const SheetInputs& in, const plan::Step& step) {
     return in.plan.parts[static_cast<std::size_t>(step.part)]
@@ -82,7 +83,7 @@ const char* end_words(job::End end) {
 std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
     const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
     const job::Operation& operation = operation_of(in, step);
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     if (std::holds_alternative<job::Punch>(operation))
         return hole_rows(part, step.operation, style);
     if (const auto* notch = std::get_if<job::Notch>(&operation))
@@ -114,7 +115,7 @@ std::vector<std::string> places(const SheetInputs& in, const plan::Step& step) {
 
 /// Tool sizes that stay for the whole set-up and are set by hand.
 std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_up) {
-    std::vector<std::string> lines = plan::setting_lines(set_up, in.shop, in.job.style);
+    std::vector<std::string> lines = plan::setting_lines(set_up, in.shop, in.style);
     const job::Operation& first = operation_of(in, set_up.steps.front());
     std::string by_hand = by_hand_words(first);
     if (!by_hand.empty())
@@ -122,25 +123,23 @@ std::vector<std::string> settings(const SheetInputs& in, const plan::SetUp& set_
     return lines;
 }
 
-/// "First piece: measure before the rest: hole 13/16, along 1-1/2, across 1-1/2".
-std::string first_piece_words(const SheetInputs& in, const plan::Step& step) {
-    const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
-    return plan::check_words(step, in.shop.rules) +
-           measures_text(plan::first_piece(part, step.operation), in.job.style);
-}
-
 void write_steps(Html& html,
                  const SheetInputs& in,
                  const plan::SetUp& set_up,
                  const std::string& caption) {
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     html.open_table(caption,
                     {"Done", "Mark", "Operation", "From the datum", "Pieces", "Strokes"},
                     "class=\"steps\"");
     for (const plan::Step& step : set_up.steps) {
         const plan::PartPlan& part = *in.plan.parts[static_cast<std::size_t>(step.part)];
         const auto index = static_cast<std::size_t>(step.operation);
-        html.open("tr").open("td").element("span", "", "class=\"tick\"").close();
+        html.open("tr").open("td");
+        write_tick(html,
+                   in,
+                   "step/" + part.part->id + "/" + std::to_string(step.operation),
+                   part.part->mark + ", operation " + std::to_string(step.operation + 1));
+        html.close();
         html.element("th", part.part->mark, "scope=\"row\"").open("td");
         html.element("div",
                      std::to_string(index + 1) + ". " +
@@ -148,7 +147,7 @@ void write_steps(Html& html,
         html.element("div",
                      "each piece: " + plan::operation_detail(*part.part, part, index, style),
                      "class=\"small\"");
-        html.element("div", first_piece_words(in, step), "class=\"small\"");
+        html.element("div", plan::check_words(step, in.shop.rules), "class=\"small\"");
         const std::string mark = plan::mark_words(in.plan, step, in.shop.rules);
         if (!mark.empty())
             html.open("div", "class=\"small\"").element("strong", mark).close();
@@ -171,6 +170,16 @@ void write_steps(Html& html,
     html.close_table();
 }
 
+void write_set_up_cautions(Html& html, const SheetInputs& in, const plan::SetUp& set_up) {
+    html.open("ul", "class=\"cautions small\"");
+    for (const CautionLine& line : set_up_cautions({in.plan, in.job, in.shop, in.catalog}, set_up))
+        html.open("li")
+            .text(line.words + " ")
+            .element("span", line.anchor, "class=\"anchor\"")
+            .close();
+    html.close();
+}
+
 } // namespace
 
 void write_set_ups(Html& html, const SheetInputs& in) {
@@ -188,16 +197,13 @@ void write_set_ups(Html& html, const SheetInputs& in) {
         // A short set-up stays on one page; a long one would leave half a page empty.
         const bool whole = set_up.steps.size() <= k_most_kept_steps;
         html.open("section", whole ? "class=\"setup keep\"" : "class=\"setup\"");
-        html.element("h3", title + ". " + plan::tooling_words(set_up.tools, in.shop, in.job.style));
-        html.open("ul", "class=\"ticks\"");
-        for (const std::string& line : settings(in, set_up))
-            html.open("li").element("span", "", "class=\"tick\"").text(line).close();
-        html.close();
+        html.element("h3", title + ". " + plan::tooling_words(set_up.tools, in.shop, in.style));
+        write_ticks(html, in, "set/" + std::to_string(number), settings(in, set_up));
+        write_set_up_cautions(html, in, set_up);
         write_steps(html, in, set_up, "Steps of set-up " + std::to_string(number));
-        html.open("p", "class=\"first\"").element("span", "", "class=\"tick\"");
-        html.text("First piece measured: ").element("span", "", "class=\"blank\"");
-        html.text(" wanted: ").element("span", "", "class=\"blank\"");
-        html.text(" by: ").element("span", "", "class=\"blank\"").close();
+        write_first_pieces(html, in, set_up, number);
+        for (const std::string& line : plan::scrap_words(in.plan, set_up, in.style))
+            html.element("p", line, "class=\"small scrap\"");
         html.close();
     }
     html.close();

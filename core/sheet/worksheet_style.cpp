@@ -11,6 +11,10 @@ std::string worksheet_style() {
 @page a4 { size: 210mm 297mm; }
 body.letter { page: letter; }
 body.a4 { page: a4; }
+@page full-letter { size: 8.5in 11in; margin: 10mm; @bottom-right { content: none; } }
+@page full-a4 { size: 210mm 297mm; margin: 10mm; @bottom-right { content: none; } }
+body.full-letter { page: full-letter; }
+body.full-a4 { page: full-a4; }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 186mm; color: #000; background: #fff;
   font: 10pt/1.35 B612, Helvetica, Arial, sans-serif; font-variant-numeric: tabular-nums; }
@@ -43,7 +47,13 @@ th[scope="row"] { overflow-wrap: normal; }
 .ops td:nth-child(3) { width: 60mm; }
 .summary td:nth-child(3) { width: 44mm; }
 .figure { text-align: right; padding-right: 3mm; white-space: nowrap; }
-.small { font-size: 9pt; }
+.small, .anchor { font-size: 9pt; }
+.anchor::before { content: "["; }
+.anchor::after { content: "]"; }
+.code { float: right; width: min-content; margin: -2mm -2mm 0 3mm; }
+.code svg { display: block; max-width: none; }
+.code figcaption { overflow-wrap: anywhere; padding: 0 2mm; }
+main { clear: both; }
 .verdict svg { vertical-align: -1pt; }
 .tick { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000;
   margin-right: 2mm; vertical-align: -0.6mm; }
@@ -59,6 +69,16 @@ th[scope="row"] { overflow-wrap: normal; }
 .bars td:last-child { width: 26mm; }
 .first { break-before: avoid; }
 .stock > p, .stock > .ticks { break-after: avoid; }
+.checks th:first-child { width: 22mm; }
+.checks td:last-child { width: 22mm; }
+.measure { display: inline-block; white-space: nowrap; margin-right: 5mm; }
+.measure .blank { width: 20mm; margin-left: 2mm; }
+.blank.short { width: 18mm; }
+.cautions.small li { margin-bottom: 0.5mm; }
+.scrap { break-before: avoid; }
+input.tick { appearance: none; border-radius: 0; padding: 0; background: #fff; cursor: pointer; }
+input.tick:checked { background: #000; box-shadow: inset 0 0 0 0.6mm #fff; }
+span.tick { font: bold 9pt/1 B612, Helvetica, Arial, sans-serif; text-align: center; }
 .blank { display: inline-block; width: 34mm; border-bottom: 0.3mm solid #000; height: 5mm; }
 .parts { break-before: page; }
 .part { break-inside: avoid; margin: 0 0 6mm; padding: 2mm 0 0; border-top: 0.25mm solid #000; }
@@ -81,7 +101,13 @@ svg { max-width: 100%; }
   .sheet { display: table-row-group; }
   .running { display: table-footer-group; break-inside: avoid; font-size: 9pt; }
 }
-@media screen { body { padding: 6mm; max-width: 200mm; } }
+body.full { max-width: none; line-height: 0; }
+.tile { break-after: page; break-inside: avoid; }
+.tile:last-child { break-after: auto; }
+.tile svg { display: block; max-width: none; }
+@media print { body.full { display: block; width: auto; } }
+@media screen { body { padding: 6mm; max-width: 200mm; }
+  input.tick { width: 11mm; height: 11mm; margin: 1mm 3mm 1mm 0; vertical-align: -3mm; } }
 )css";
 }
 

@@ -57,8 +57,8 @@ void write_remedies(Html& html,
         plan::remedies(part, operation, in.job, in.shop, in.catalog);
     html.open("td");
     for (const plan::Remedy& remedy : list)
-        html.element(
-            "div", remedy.words + ": " + plan::remedy_result_words(remedy, in.shop, in.job.style));
+        html.element("div",
+                     remedy.words + ": " + plan::remedy_result_words(remedy, in.shop, in.style));
     if (list.empty())
         html.text("–");
     html.close();
@@ -74,7 +74,7 @@ void write_verdict(Html& html, plan::Outcome outcome, const std::string& words) 
 }
 
 void write_summary(Html& html, const SheetInputs& in) {
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     html.open("section").element("h2", "Parts and verdicts");
     html.open_table("Every part of the job, with the verdict of its hardest operation",
                     {"Mark", "Pieces", "Part", "Grade", "Blank", "Each", "Verdict", "Margin"},
@@ -104,7 +104,7 @@ void write_not_made(Html& html, const SheetInputs& in) {
         any = any || part->outcome > plan::Outcome::fits_up_to;
     if (!any)
         return;
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     html.open("section").element("h2", "Not to be made as it stands");
     html.element("p", "These parts are in no set-up below. Clear the reason first.");
     html.open_table("Parts that do not fit or of which it cannot be said, with every reason",
@@ -147,13 +147,11 @@ void write_shopping(Html& html, const SheetInputs& in) {
         return;
     html.open("section").element("h2", "Not in the crib");
     html.element("p", "The set-ups below count on these. Buy or borrow them before the work.");
-    html.open("ul", "class=\"ticks\"");
+    std::vector<std::string> lines;
     for (const plan::Need& need : in.plan.shopping)
-        html.open("li")
-            .element("span", "", "class=\"tick\"")
-            .text(plan::need_words(need, in.job.style))
-            .close();
-    html.close().close();
+        lines.push_back(plan::need_words(need, in.style));
+    write_ticks(html, in, "buy", lines);
+    html.close();
 }
 
 } // namespace treadle::sheet

@@ -12,8 +12,10 @@ void write_tools(Html& html, const SheetInputs& in) {
     html.open("section").element("h2", "Punches and dies to fetch");
     html.open("ul", "class=\"ticks\"");
     for (const plan::ToolWear& wear : list) {
-        html.open("li").element("span", "", "class=\"tick\"");
-        html.text(plan::edge_words(wear.kind, wear.tool, in.shop, in.job.style) + ": ");
+        const std::string tool = plan::edge_words(wear.kind, wear.tool, in.shop, in.style);
+        html.open("li");
+        write_tick(html, in, "fetch/" + tool, tool);
+        html.text(tool + ": ");
         const bool grind =
             wear.state == plan::WearState::over || wear.state == plan::WearState::reached;
         if (grind)

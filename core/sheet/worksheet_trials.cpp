@@ -14,11 +14,11 @@ void write_trials(Html& html, const SheetInputs& in) {
     for (std::size_t i = 0; i < in.shop.trials.size(); ++i) {
         html.open("li").element("div",
                                 "Trial strips " + std::to_string(i + 1) + ": " +
-                                    plan::trial_words(in.shop.trials[i], in.job.style));
+                                    plan::trial_words(in.shop.trials[i], in.style));
         for (const plan::TrialEffect& effect :
              plan::trial_effects(in.plan, static_cast<int>(i), in.job, in.shop, in.catalog))
             html.element(
-                "div", plan::trial_effect_words(effect, in.plan, in.job.style), "class=\"small\"");
+                "div", plan::trial_effect_words(effect, in.plan, in.style), "class=\"small\"");
         html.close();
     }
     html.close().close();
@@ -28,7 +28,7 @@ void write_leg_spreads(Html& html, const SheetInputs& in, const plan::PartPlan& 
     const std::vector<plan::LegSpread> legs = plan::leg_spreads(part, in.job, in.shop);
     if (legs.empty() || (!in.job.tolerance && in.shop.trials.empty()))
         return;
-    const PrintStyle style = in.job.style;
+    const PrintStyle style = in.style;
     const auto either_way = [&](const std::optional<Length>& value) {
         return value ? "± " + quantity::print_working(*value, style) : std::string("not known");
     };

@@ -35,7 +35,7 @@ void write_working(Html& html,
                    const SheetInputs& in,
                    const std::string& where,
                    const Working& working) {
-    const quantity::WorkingText text = quantity::in_words(working, in.job.style);
+    const quantity::WorkingText text = quantity::in_words(working, in.style);
     html.open("tr").open("th", "scope=\"row\"");
     html.element("div", where).element("div", text.title, "class=\"small\"").close();
     html.open("td").element("div", text.expression, "class=\"formula\"");
@@ -69,7 +69,7 @@ void write_setting_workings(Html& html, const SheetInputs& in) {
     WorkingList list;
     for (std::size_t i = 0; i < in.plan.order.size(); ++i)
         for (Working& working : plan::explain_settings(in.plan, in.plan.order[i], in.shop))
-            add_once(list, "Set-up " + std::to_string(i + 1), std::move(working), in.job.style);
+            add_once(list, "Set-up " + std::to_string(i + 1), std::move(working), in.style);
     write_list(html, in, "Working of the ram settings", list);
 }
 
@@ -77,7 +77,7 @@ void write_power_workings(Html& html, const SheetInputs& in) {
     WorkingList list;
     for (plan::PowerLine& line : plan::check_power(in.shop.supply))
         for (Working& working : line.workings)
-            add_once(list, line.words, std::move(working), in.job.style);
+            add_once(list, line.words, std::move(working), in.style);
     write_list(html, in, "Working of the power supply", list);
 }
 
@@ -91,14 +91,14 @@ void write_workings(Html& html, const SheetInputs& in) {
     for (const auto& part : in.plan.parts) {
         WorkingList list;
         for (Working& working : plan::explain_part(*part, in.job, in.shop, in.catalog))
-            add_once(list, "Blank", std::move(working), in.job.style);
+            add_once(list, "Blank", std::move(working), in.style);
         for (std::size_t i = 0; i < part->operations.size(); ++i)
             for (Working& working : plan::explain_operation(*part, i, in.job, in.shop, in.catalog))
                 add_once(list,
                          std::to_string(i + 1) + ". " +
-                             plan::operation_title(*part->part, i, in.job.style),
+                             plan::operation_title(*part->part, i, in.style),
                          std::move(working),
-                         in.job.style);
+                         in.style);
         write_list(html, in, "Working of " + part->part->mark, list);
     }
     write_setting_workings(html, in);

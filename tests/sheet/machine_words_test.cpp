@@ -36,7 +36,8 @@ struct AtWork {
         return run.list.steps[static_cast<std::size_t>(index(place))];
     }
     [[nodiscard]] sheet::MachineWords words(const std::string& place) const {
-        return sheet::machine_words(run, index(place), sample.plan, sample.job, sample.shop);
+        return sheet::machine_words(
+            run, index(place), sample.plan, sample.job, sample.shop, sample.catalog);
     }
     [[nodiscard]] sheet::Drawing drawing(const std::string& place) const {
         const MachineStep& of = step(place);
@@ -104,8 +105,12 @@ TEST_CASE("a set-up says what comes on, what is set and what is tried by hand") 
         const MachineStep& step = work.run.list.steps[i];
         if (step.kind != MachineWork::set_up)
             continue;
-        const auto words = sheet::machine_words(
-            work.run, static_cast<int>(i), work.sample.plan, work.sample.job, work.sample.shop);
+        const auto words = sheet::machine_words(work.run,
+                                                static_cast<int>(i),
+                                                work.sample.plan,
+                                                work.sample.job,
+                                                work.sample.shop,
+                                                work.sample.catalog);
         CHECK(words.safety.front().find("power unplugged") != std::string::npos);
         CHECK(words.safety.back().find("manual") != std::string::npos);
         if (!says(words.ticks, "punch 13/16"))

@@ -2,8 +2,11 @@
 
 #pragma once
 
+#include "archive/archive.h"
 #include "plan/fixture.h"
 #include "plan/plan.h"
+
+#include "assets/embedded.h"
 
 #include <memory>
 #include <string>
@@ -121,6 +124,8 @@ struct Sample {
         job.name = "Test job";
         job.invented = true;
         catalog.grades.rows = {test::a36()};
+        catalog.cautions =
+            archive::read_cautions(assets::embedded("cautions.json").value_or("")).value();
         for (const job::Part& made :
              {base_plate(), hanger(), clip(), rail(), channel(), mitred_square()}) {
             auto sound = job::checked(made);

@@ -63,7 +63,7 @@ TEST_CASE("sources are named by title where the shell knows it") {
 TEST_CASE("workings are left out when not wanted") {
     const Sample sample;
     sheet::SheetOptions options;
-    options.workings = false;
+    options.kinds.workings = false;
     CHECK(html_of(sample, options).find("Working sheets") == std::string::npos);
     CHECK(html_of(sample, {}).find("Working sheets") != std::string::npos);
 }

@@ -1,5 +1,6 @@
 // The printed page: worksheet.cpp, worksheet_summary.cpp, worksheet_setups.cpp,
-// worksheet_at_once.cpp, worksheet_drawings.cpp, worksheet_style.cpp and cautions.cpp.
+// worksheet_at_once.cpp, worksheet_drawings.cpp, worksheet_style.cpp, worksheet_checks.cpp
+// and cautions.cpp.
 
 #include "base/text.h"
 #include "plan/words.h"
@@ -52,7 +53,7 @@ TEST_CASE("every set-up is there with a box to tick for each step") {
     for (const plan::SetUp& set_up : sample.plan.order)
         steps += set_up.steps.size();
     CHECK(count_of(html, "<td><span class=\"tick\">") == static_cast<int>(steps));
-    CHECK(count_of(html, "First piece measured") == static_cast<int>(sample.plan.order.size()));
+    CHECK(count_of(html, "<strong>Hold: </strong>") == static_cast<int>(sample.plan.order.size()));
 }
 
 TEST_CASE("a part that is not to be made is named with its reason, and is in no set-up") {
@@ -114,8 +115,9 @@ TEST_CASE("paper, notice and invented mark are on the page") {
 TEST_CASE("cautions are those of the stations in use") {
     Sample sample;
     const auto has = [&](const char* begin) {
-        for (const std::string& line : sheet::cautions(sample.plan, sample.shop))
-            if (line.rfind(begin, 0) == 0)
+        for (const sheet::CautionLine& line :
+             sheet::cautions({sample.plan, sample.job, sample.shop, sample.catalog}))
+            if (line.words.rfind(begin, 0) == 0)
                 return true;
         return false;
     };

@@ -17,7 +17,7 @@ namespace {
 
 std::string html_of(const Sample& sample, bool workings = true) {
     sheet::SheetOptions options;
-    options.workings = workings;
+    options.kinds.workings = workings;
     return sheet::worksheet_html(sample.plan, sample.job, sample.shop, sample.catalog, options);
 }
 
@@ -64,7 +64,8 @@ TEST_CASE("first pieces, batches and marks are on the sheet of a shop that has r
     const std::string html = html_of(sample);
     CHECK(sheet_test::fault_in_markup(html) == "");
     CHECK(has(html, "3 batches of 6, the last of 3"));
-    CHECK(has(html, "First piece: measure before the rest, then 1 in 5: length 10"));
+    CHECK(has(html, "First piece: measure before the rest, then 1 in 5<"));
+    CHECK(has(html, "length <strong>10</strong>"));
     std::size_t steps = 0;
     int begun = 0;
     for (const plan::SetUp& set_up : sample.plan.order)

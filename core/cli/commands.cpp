@@ -1,20 +1,27 @@
 #include "cli/commands.h"
 
 #include "archive/archive.h"
+#include "archive/bundle.h"
+#include "archive/link.h"
 #include "base/json_writer.h"
 #include "calc/answer_json.h"
 #include "calc/calculation.h"
 #include "cli/calc_lines.h"
 #include "cli/cut_command.h"
 #include "cli/files.h"
+#include "cli/kinds_command.h"
+#include "cli/layout_command.h"
+#include "cli/lesson_command.h"
+#include "cli/link_command.h"
 #include "cli/machine_json.h"
+#include "cli/opened.h"
+#include "cli/paper_command.h"
+#include "cli/parts_command.h"
 #include "plan/plan.h"
 #include "plan/stock_plan.h"
 #include "quantity/working_text.h"
 #include "sheet/stock_sheet.h"
 #include "sheet/worksheet.h"
-
-#include "assets/embedded.h"
 
 #include <unistd.h>
 
@@ -37,8 +44,26 @@ constexpr const char* k_help =
     R"(treadle: what a compact hydraulic ironworker makes of a job
 
   treadle plan FILE.json                   the plan as JSON
-  treadle sheet FILE.json --out FILE.html  the worksheet
-  treadle check FILE.json                  is the file sound?
+  treadle sheet FILE.json --out FILE.html [--paper letter|a4] [--units inch|metric|both]
+                [--only summary,tools,set-ups,cutting,parts,workings] [--date TEXT]
+                [--link-base https://host/path/]
+                                           the worksheet, with a code that opens the job there
+  treadle template FILE.json --list        what can be printed at full size, as JSON
+  treadle template FILE.json --out FILE.html --key KEY... | --all
+                [--paper letter|a4] [--units inch|metric|both] [--factor-x F] [--factor-y F]
+                [--printer NAME] [--date TEXT]
+                                           holes, wraps and gauges at full size
+  treadle link FILE.json [--base https://host/path/]
+                                           the job as an address that opens it
+  treadle link --read 'TEXT'               the job file that is in such an address
+  treadle check FILE                       is the file sound? job, shop, jobs, shelf, lesson or parts list
+  treadle lesson FILE.json [--seed N]      a lesson with its answers, and what is wrong with it
+  treadle parts LIST.csv [--units inch|metric] [--grade ID] [--decimal point|comma]
+                [--map mark=1,count=2,...] [--out JOB.json]
+                                           a parts list to parts: what each row became, as JSON
+  treadle parts JOB.json --csv             the parts of a job as a list
+  treadle jobs FILE.json...                the jobs of these files in one file
+  treadle shop FILE.json                   the shop of a job's file alone
   treadle machines FILE.json               which of the shop's machines do the job
   treadle capacity FILE.json --station ID --grade ID [--attachment ID]
                                            what that place can do with that metal
@@ -50,6 +75,8 @@ constexpr const char* k_help =
   treadle calc -                           {"calc":NAME,"in":{...}} a line in, a line out
   treadle calc NAME 'JSON' --words inch    the working in words, inch or metric
   treadle calc --list                      every calculation as JSON
+  treadle layout KIND name=value ...       parts, rules and figures of a layout; --metric, --mark M;
+                                           --job: a job that holds it; layout --list: all kinds
   treadle --help | --version
 
 Exit 0: answered (a job that does not fit is an answer).
@@ -66,29 +93,10 @@ int refused(const Refusal& refusal) {
     return say(calc::refusal_json(refusal) + "\n") ? k_refused : k_not_said;
 }
 
-/// Everything that a command about a job file needs.
-struct Opened {
-    archive::File file;
-    job::Catalog catalog;
-};
-
-Result<Opened> open(const std::string& path) {
-    const auto bytes = read_bytes(path);
-    if (!bytes.ok())
-        return bytes.refusal();
-    auto file = archive::read_file(bytes.value());
-    if (!file.ok())
-        return file.refusal();
-    auto catalog = archive::read_catalog();
-    if (!catalog.ok())
-        return catalog.refusal();
-    return Opened{std::move(file).value(), std::move(catalog).value()};
-}
-
 int plan_command(const Words& words) {
     if (words.size() != 2)
         return refused({"file", "One job file is needed.", "treadle plan FILE.json"});
-    const auto opened = open(words[1]);
+    const auto opened = open_job(words[1]);
     if (!opened.ok())
         return refused(opened.refusal());
     const auto& [job, shop] = opened->file;
@@ -96,23 +104,21 @@ int plan_command(const Words& words) {
     return answered(sheet::plan_json(plan, job, shop));
 }
 
+int said(const Result<std::string>& answer) {
+    return answer.ok() ? answered(answer.value()) : refused(answer.refusal());
+}
+
 int check_command(const Words& words) {
     if (words.size() != 2)
-        return refused({"file", "One job file is needed.", "treadle check FILE.json"});
-    const auto opened = open(words[1]);
-    if (!opened.ok())
-        return refused(opened.refusal());
-    const job::Job& job = opened->file.job;
-    base::JsonWriter json;
-    json.begin_object().field("ok", true).field("version", archive::k_format_version);
-    json.field("name", job.name).field("parts", static_cast<int>(job.parts.size())).end_object();
-    return answered(json.take() + "\n");
+        return refused({"file", "One file is needed.", "treadle check FILE"});
+    const auto bytes = read_bytes(words[1], archive::k_largest_bundle);
+    return bytes.ok() ? said(check_answer(bytes.value())) : refused(bytes.refusal());
 }
 
 int machines_command(const Words& words) {
     if (words.size() != 2)
         return refused({"file", "One job file is needed.", "treadle machines FILE.json"});
-    const auto opened = open(words[1]);
+    const auto opened = open_job(words[1]);
     if (!opened.ok())
         return refused(opened.refusal());
     const auto& [job, shop] = opened->file;
@@ -162,7 +168,7 @@ int capacity_command(const Words& words) {
     const auto said = place_words_in(words);
     if (!said.ok())
         return refused(said.refusal());
-    const auto opened = open(said->file);
+    const auto opened = open_job(said->file);
     if (!opened.ok())
         return refused(opened.refusal());
     const auto& [job, shop] = opened->file;
@@ -175,44 +181,6 @@ int capacity_command(const Words& words) {
     if (!capacity.ok())
         return refused(capacity.refusal());
     return answered(capacity_json(capacity.value(), place, said->grade, job, shop));
-}
-
-int sheet_command(const Words& words) {
-    std::string path;
-    std::string out;
-    for (std::size_t i = 1; i < words.size(); ++i) {
-        if (words[i] == "--out" && i + 1 < words.size() && out.empty())
-            out = words[++i];
-        else if (path.empty() && words[i].rfind("--", 0) != 0)
-            path = words[i];
-        else
-            return refused({"command", "This word is not known here.", words[i]});
-    }
-    if (path.empty())
-        return refused(
-            {"file", "One job file is needed.", "treadle sheet FILE.json --out FILE.html"});
-    if (out.empty())
-        return refused({"out", "Where the worksheet goes is missing.", "--out FILE.html"});
-    const auto opened = open(path);
-    if (!opened.ok())
-        return refused(opened.refusal());
-    const auto& [job, shop] = opened->file;
-    const plan::Plan plan = plan::make_plan(job, shop, opened->catalog);
-    sheet::SheetOptions options;
-    options.paper = job.style.system == UnitSystem::inch ? sheet::Paper::letter : sheet::Paper::a4;
-    const auto sources = archive::read_sources(assets::embedded("sources.json").value_or(""));
-    if (!sources.ok())
-        return refused(sources.refusal());
-    options.source_title = [&sources](std::string_view key) {
-        for (const archive::Source& source : *sources)
-            if (source.key == key)
-                return source.title;
-        return std::string(key);
-    };
-    const std::string html = sheet::worksheet_html(plan, job, shop, opened->catalog, options);
-    if (const auto fault = write_bytes(out, html, path))
-        return refused(*fault);
-    return k_answered;
 }
 
 int stock_command(const Words& words) {
@@ -233,7 +201,7 @@ int stock_command(const Words& words) {
     }
     if (path.empty())
         return refused({"file", "One job file is needed.", example});
-    const auto opened = open(path);
+    const auto opened = open_job(path);
     if (!opened.ok())
         return refused(opened.refusal());
     const auto& [job, shop] = opened->file;
@@ -315,9 +283,21 @@ int run(const Words& words) {
     if (words[0] == "plan")
         return plan_command(words);
     if (words[0] == "sheet")
-        return sheet_command(words);
+        return said(sheet_answer(words));
+    if (words[0] == "template")
+        return said(template_answer(words));
+    if (words[0] == "link")
+        return link_command(words);
     if (words[0] == "check")
         return check_command(words);
+    if (words[0] == "parts")
+        return said(parts_answer(words));
+    if (words[0] == "lesson")
+        return said(lesson_answer(words));
+    if (words[0] == "jobs")
+        return said(jobs_answer(words));
+    if (words[0] == "shop")
+        return said(shop_answer(words));
     if (words[0] == "machines")
         return machines_command(words);
     if (words[0] == "capacity")
@@ -328,6 +308,8 @@ int run(const Words& words) {
         return stock_command(words);
     if (words[0] == "calc")
         return calc_command(words);
+    if (words[0] == "layout")
+        return said(layout_answer(words));
     return refused({"command", "This command is not known.", "treadle --help"});
 }
 

@@ -158,7 +158,7 @@ TEST_CASE("words that mean nothing are refused") {
     check_refused("plan /no/such/file.json", "file");
     check_refused("plan /", "file");
     check_refused("sheet " + demo("demo-inch.json"), "out");
-    check_refused("sheet " + demo("demo-inch.json") + " --paper a4", "command");
+    check_refused("sheet " + demo("demo-inch.json") + " --poem a4", "command");
     check_refused("calc", "calc");
     check_refused("calc punch.force", "in");
     check_refused("calc no.such '{}'", "calc");
@@ -190,7 +190,7 @@ TEST_CASE("the list, the help and the version are there") {
     CHECK(run("calc --list").out.find("\"punch.force\"") != std::string::npos);
     CHECK(run("--help").code == 0);
     CHECK(run("--help").out.find("treadle plan FILE.json") != std::string::npos);
-    CHECK(run("--version").out.find("format 1") != std::string::npos);
+    CHECK(run("--version").out.find("format 2") != std::string::npos);
 }
 
 TEST_CASE("lines on standard input are answered one by one, bad ones too") {

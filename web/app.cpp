@@ -3,11 +3,13 @@
 #include "sheet/worksheet.h"
 
 #include "assets/embedded.h"
+#include "ui/views/parts_list_view.h"
 #include "ui/views/screen.h"
 
 #include <utility>
 
 #include "about.h"
+#include "paper_text.h"
 
 namespace treadle::web {
 
@@ -26,9 +28,13 @@ App::App(platform::Ports& ports,
       about_(about_lines()),
       stock_(ports),
       machine_(ports),
-      store_(ports),
-      place_(ports, state_) {
-    store_.when_stored = [this](const std::optional<std::string>& trouble) { stored(trouble); };
+      parts_list_(ports),
+      lessons_(catalog_),
+      jobs_(ports),
+      place_(ports, state_),
+      versions_(ports) {
+    wire_jobs();
+    wire_lessons();
     readings_.source_title = [this](std::string_view key) { return source_title(key); };
     auto sources = archive::read_sources(assets::embedded("sources.json").value_or(""));
     if (!sources)
@@ -39,7 +45,8 @@ App::App(platform::Ports& ports,
 }
 
 void App::start() {
-    unanswered_ = 6;
+    unanswered_ = 7;
+    versions_.load([this] { answered(); });
     ports_.load(k_notice_key, [this](const platform::LoadedBytes& answer) {
         state_.notice_open = answer.result != platform::StoreResult::done;
         answered();
@@ -48,32 +55,50 @@ void App::start() {
         state_.hint_open = answer.result != platform::StoreResult::done || answer.bytes != "gone";
         answered();
     });
+    ports_.load(k_paper_key, [this](const platform::LoadedBytes& answer) {
+        if (auto wishes = read_paper_text(answer.bytes))
+            state_.paper = std::move(*wishes);
+        answered();
+    });
+    ports_.when_ticked([this](const std::string& key, bool on) {
+        if (may_edit())
+            machine_.tick(key, on, session_);
+    });
     ports_.load(k_screen_key, [this](const platform::LoadedBytes& answer) {
         if (const auto wishes = read_screen_text(answer.bytes))
             use_screen(*wishes);
         answered();
     });
     place_.load([this] { answered(); });
-    machine_.load([this] { answered(); },
-                  [this](const base::Refusal& refusal) {
-                      refused("The record of work at the machine could not be read and was put "
-                              "aside; counting starts anew.",
-                              refusal);
-                  });
-    store_.open([this](JobStore::Opened opened) {
-        loaded(std::move(opened));
-        answered();
-    });
+    jobs_.start([this] { load_machine([this] { answered(); }); });
+}
+
+void App::load_machine(std::function<void()> ready) {
+    machine_.load(
+        jobs_.id(), session_.job().name, std::move(ready), [this](const base::Refusal& refusal) {
+            refused("The record of work at the machine could not be read and was put "
+                    "aside; counting starts anew.",
+                    refusal);
+        });
 }
 
 void App::answered() {
     if (--unanswered_ > 0)
         return;
+    revision_ = session_.revision();
+    readings_.refresh(session_);
+    if (!state_.paper.chosen_paper)
+        state_.paper.letter = session_.job().style.system == UnitSystem::inch;
     // Only now: what was chosen belongs to the job that was kept.
     place_.restore();
     settle_choice();
-    if (machine_.was_open(session_.job().name)) // somebody stood there when the page went
+    if (machine_.was_open()) // somebody stood there when the page went
         machine_.come_back(session_, state_);
+    is_started_ = true;
+    ports_.when_given([this](const platform::PickedFile& file) { import(file); });
+    open_address();
+    jobs_.read_standing();
+    versions_.watch([this](const std::function<void()>& done) { flush(done); });
     redraw("opened");
 }
 
@@ -81,6 +106,8 @@ void App::draw(ui::Ui& ui) {
     if (unanswered_ > 0)
         return; // no picture before everything is known, so that none is taken back
     place_.before_frame(ui);
+    if (state_.place == views::Place::jobs)
+        look_at_shelf();
     if (state_.place == views::Place::bars)
         stock_.refresh(session_); // what nobody looks at is not searched
     refresh_machine();
@@ -92,21 +119,48 @@ void App::draw(ui::Ui& ui) {
                      about_,
                      sheet::safety_notice(),
                      stock_.board(),
-                     machine_.board()};
-    views::screen(desk);
+                     machine_.board(),
+                     jobs_.board(),
+                     versions_.board(),
+                     lessons_.board()};
+    if (Demonstrated* const shown = lessons_.demonstrated()) {
+        views::Desk beside{ui,
+                           shown->session,
+                           shown->state,
+                           shown->readings,
+                           shown->asks,
+                           about_,
+                           sheet::safety_notice(),
+                           stock_.board(),
+                           machine_.board(),
+                           jobs_.board(),
+                           versions_.board(),
+                           lessons_.board()};
+        views::screen(desk, &beside);
+    } else {
+        views::screen(desk);
+    }
+    views::parts_list_view(ui, parts_list_.board(), asks_);
     place_.after_frame(ui);
+    if (lessons_.demonstrated() != nullptr && !lessons_.demonstrated()->asks.empty()) {
+        lessons_.take_shown();
+        ui.outdate();
+    }
     if (asks_.empty())
         return;
+    const std::uint64_t before = session_.revision();
     do_asks();
-    ui.want_frame();
+    if (session_.revision() == before)
+        ui.want_frame();
+    else
+        ui.outdate();
 }
 
 /// Steps are listed for who looks at them; of work on hold one line is shown everywhere.
 void App::refresh_machine() {
-    const std::string& job = session_.job().name;
     const bool looked_at = state_.place == views::Place::at_machine ||
-                           (state_.place == views::Place::order && machine_.has_record(job));
-    if (looked_at || machine_.is_on_hold(job) || machine_.board().is_held)
+                           (state_.place == views::Place::order && machine_.has_record());
+    if (looked_at || machine_.is_on_hold() || machine_.board().is_held)
         machine_.refresh(session_);
 }
 
@@ -154,7 +208,7 @@ void App::announce_changes(const std::vector<std::shared_ptr<views::PartReading>
             ++more;
             continue;
         }
-        sentences += (sentences.empty() ? "" : " ") + now.announcement;
+        sentences += (sentences.empty() ? "" : " ") + now.announcement();
     }
     if (more > 0)
         sentences += " And " + std::to_string(more) + " more parts.";
@@ -162,35 +216,13 @@ void App::announce_changes(const std::vector<std::shared_ptr<views::PartReading>
         ports_.announce(sentences);
 }
 
-void App::loaded(JobStore::Opened opened) {
-    if (!opened.has_store) {
-        state_.saved = views::Saved::failed;
-        state_.saved_note = "Not kept on this device";
-        say("Nothing can be kept on this device.",
-            "Save the file under Sheets before you close the page. " + opened.detail);
-    }
-    if (opened.history) {
-        session_ = edit::Session(std::move(*opened.history), catalog_);
-        state_.saved = views::Saved::saved;
-        state_.saved_note = "Saved";
-    }
-    if (opened.trouble)
-        refused(opened.history
-                    ? "The last edits stored on this device could not be read and are kept as they "
-                      "are. This is the job before them."
-                    : "The job stored on this device could not be read and is kept as it is.",
-                *opened.trouble);
-    state_.letter = session_.job().style.system == UnitSystem::inch;
-    revision_ = session_.revision();
-    readings_.refresh(session_);
-}
-
 void App::saving() { state_.saved = views::Saved::saving; }
 
-void App::stored(const std::optional<std::string>& trouble) {
-    state_.saved = trouble ? views::Saved::failed : views::Saved::saved;
-    state_.saved_note = trouble ? "Not saved. " + *trouble : "Saved " + ports_.now_text();
-    redraw("saved");
+void App::flush(const std::function<void()>& done) {
+    jobs_.flush([this, done](bool stored) {
+        if (stored)
+            place_.flush(done);
+    });
 }
 
 std::string App::source_title(std::string_view key) const {

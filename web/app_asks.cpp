@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "app.h"
+#include "paper_text.h"
 
 namespace treadle::web {
 
@@ -36,6 +37,13 @@ void App::do_asks() {
 }
 
 void App::take(views::FieldEdit& field) {
+    if (!jobs_.may_edit()) { // what was typed stays, to be entered here or there
+        views::set_fault(state_,
+                         {field.field,
+                          field.typed,
+                          "This job is open in another tab. Press \"Write here instead\" first."});
+        return;
+    }
     if (const auto refusal = session_.apply(std::move(field.edit))) {
         if (field.field.empty())
             return refused("That was not done.", *refusal);
@@ -47,6 +55,8 @@ void App::take(views::FieldEdit& field) {
 }
 
 void App::take(views::PlainEdit& plain) {
+    if (!may_edit())
+        return;
     if (const auto refusal = session_.apply(std::move(plain.edit)))
         return refused("That was not done.", *refusal);
     const auto& parts = session_.job().parts;
@@ -57,7 +67,21 @@ void App::take(views::PlainEdit& plain) {
     edited();
 }
 
-void App::take(views::AtMachine& ask) { machine_.take(ask, session_, state_); }
+void App::take(views::AtMachine& ask) {
+    if (may_edit())
+        machine_.take(ask, session_, state_);
+}
+
+void App::take(const views::PartsListAsk& ask) {
+    if (ask.what == views::PartsListAsk::Do::add && !may_edit())
+        return; // the list stays open
+    auto parts = parts_list_.take(ask, session_);
+    if (!parts)
+        return;
+    views::PlainEdit edit{std::move(*parts), "", true};
+    take(edit);
+    state_.place = views::Place::parts;
+}
 
 void App::take(views::ScreenWishes& wishes) {
     state_.screen = wishes;
@@ -65,19 +89,26 @@ void App::take(views::ScreenWishes& wishes) {
     ports_.store(k_screen_key, screen_text(wishes), [](const platform::StoreOutcome&) {});
 }
 
+void App::take(views::PaperWishes& wishes) {
+    state_.paper = wishes;
+    ports_.store(k_paper_key, paper_text(wishes), [](const platform::StoreOutcome&) {});
+}
+
 void App::step(int by) {
-    if (!(by < 0 ? session_.undo() : session_.redo()))
+    if (!may_edit() || !(by < 0 ? session_.undo() : session_.redo()))
         return;
     state_.faults.clear();
     saving();
-    store_.moved(by);
+    jobs_.moved(by);
     changed();
 }
 
 void App::edited() {
     if (revision_ != session_.revision()) { // else it said what already is so
         saving();
-        store_.edited(session_);
+        place_.keep();
+        jobs_.edited();
+        machine_.use(jobs_.id()); // the first edit of a job that nobody had kept
     }
     changed();
 }
@@ -104,12 +135,13 @@ void App::take(views::Wish& wish) {
         return ports_.store(
             k_hint_key, state_.hint_open ? "shown" : "gone", [](const platform::StoreOutcome&) {});
     case Wish::import_file:
-        return ports_.pick_file(".json,application/json",
+        return ports_.pick_file(".json,.csv,.tsv,.txt,application/json,text/csv",
                                 [this](const platform::PickedFile& file) { import(file); });
     case Wish::export_file:
-        return ports_.download(file_name("json"),
-                               "application/json",
-                               archive::write_file(session_.job(), session_.shop()));
+        ports_.download(file_name("json"),
+                        "application/json",
+                        archive::write_file(session_.job(), session_.shop()));
+        return jobs_.copied();
     case Wish::save_csv:
         return ports_.download(
             file_name("csv"),
@@ -122,9 +154,17 @@ void App::take(views::Wish& wish) {
                                "application/json",
                                sheet::plan_json(session_.plan(), session_.job(), session_.shop()));
     case Wish::preview_sheet:
-        return ports_.show_sheet_preview(session_.job().name, sheet());
+        return ports_.show_sheet_preview(session_.job().name, sheet(true));
     case Wish::print_sheet:
         return ports_.print_html(session_.job().name, sheet());
+    case Wish::preview_templates:
+    case Wish::print_templates:
+        if (const std::string html = templates(); html.empty())
+            return;
+        else if (wish == Wish::print_templates)
+            return ports_.print_html(session_.job().name, html);
+        else
+            return ports_.show_sheet_preview(session_.job().name, html);
     case Wish::demo_inch:
         return use_demo("demo/demo-inch.json");
     case Wish::demo_metric:
@@ -133,7 +173,7 @@ void App::take(views::Wish& wish) {
         archive::File file{{}, session_.shop()};
         file.job.name = "New job";
         file.job.style = session_.job().style;
-        return replace(std::move(file));
+        return show_guest(std::move(file));
     }
     }
 }

@@ -12,76 +12,80 @@ namespace {
 
 using Do = views::AtMachine::Do;
 
-constexpr const char* k_key = "at-machine";
-constexpr const char* k_aside_key = "at-machine-unreadable";
+constexpr const char* k_old_key = "at-machine"; ///< of pages that kept one record for all jobs
+constexpr const char* k_prefix = "progress/";
+constexpr const char* k_guest = "guest"; ///< of a job that is not kept
 
 } // namespace
 
-void MachineWork::load(std::function<void()> ready,
+std::string MachineWork::key() const { return k_prefix + (id_.empty() ? k_guest : id_); }
+
+void MachineWork::load(const std::string& id,
+                       const std::string& name,
+                       std::function<void()> ready,
                        std::function<void(const base::Refusal&)> trouble) {
-    ports_.load(k_key, [this, ready, trouble](const platform::LoadedBytes& answer) {
-        loaded(answer, trouble);
-        is_loaded_ = true;
-        ready();
+    id_ = id;
+    progress_ = {};
+    board_ = {};
+    revision_ = ~std::uint64_t{0};
+    is_open_ = false;
+    may_store_ = true;
+    ports_.load(key(), [this, id, name, ready, trouble](const platform::LoadedBytes& answer) {
+        if (id != id_)
+            return;
+        if (answer.result == platform::StoreResult::done || id.empty()) {
+            loaded(answer, name, trouble);
+            return ready();
+        }
+        ports_.load(k_old_key, [this, id, name, ready, trouble](const platform::LoadedBytes& old) {
+            if (id != id_)
+                return;
+            loaded(old, name, trouble);
+            ready();
+        });
     });
 }
 
 void MachineWork::loaded(const platform::LoadedBytes& answer,
+                         const std::string& name,
                          const std::function<void(const base::Refusal&)>& trouble) {
     if (answer.result != platform::StoreResult::done)
         return;
     auto jobs = archive::read_progress(answer.bytes);
     if (jobs) {
-        jobs_ = std::move(jobs).value();
+        // A kept job keeps its record when it is renamed; else the name is all there is to go by.
+        for (const job::Progress& one : *jobs)
+            if (one.job == name || (!id_.empty() && jobs->size() == 1))
+                progress_ = one;
         return;
     }
     may_store_ = false;
-    ports_.store(k_aside_key, answer.bytes, [this](const platform::StoreOutcome& outcome) {
+    ports_.store("aside/" + key(), answer.bytes, [this](const platform::StoreOutcome& outcome) {
         may_store_ = outcome.result == platform::StoreResult::done;
     });
     trouble(jobs.refusal());
 }
 
-bool MachineWork::has_record(const std::string& job) const {
-    return std::any_of(
-        jobs_.begin(), jobs_.end(), [&](const job::Progress& one) { return one.job == job; });
+bool MachineWork::has_record() const {
+    return progress_.held ||
+           !std::all_of(progress_.steps.begin(),
+                        progress_.steps.end(),
+                        [](const job::StepDone& step) { return job::is_sheet_tick(step); });
 }
 
-bool MachineWork::is_on_hold(const std::string& job) const {
-    return std::any_of(jobs_.begin(), jobs_.end(), [&](const job::Progress& one) {
-        return one.job == job && one.held;
-    });
-}
+bool MachineWork::is_ticked(std::string_view key) const { return job::is_ticked(progress_, key); }
 
-bool MachineWork::was_open(const std::string& job) const {
-    return std::any_of(jobs_.begin(), jobs_.end(), [&](const job::Progress& one) {
-        return one.job == job && one.open;
-    });
-}
-
-/// Put in front, so that the oldest fall off the record's end.
-job::Progress& MachineWork::progress_of(const std::string& job) {
-    const auto found = std::find_if(
-        jobs_.begin(), jobs_.end(), [&](const job::Progress& one) { return one.job == job; });
-    if (found == jobs_.end()) {
-        job::Progress fresh;
-        fresh.job = job;
-        jobs_.insert(jobs_.begin(), std::move(fresh));
-    } else {
-        std::rotate(jobs_.begin(), found, found + 1);
-    }
-    return jobs_.front();
+void MachineWork::tick(const std::string& key, bool on, const edit::Session& session) {
+    job::tick(progress_, key, on);
+    progress_.job = session.job().name;
+    store();
 }
 
 void MachineWork::refresh(const edit::Session& session) {
     if (board_.is_made && revision_ == session.revision())
         return;
     revision_ = session.revision();
-    const job::Progress none;
-    const auto found = std::find_if(jobs_.begin(), jobs_.end(), [&](const job::Progress& one) {
-        return one.job == session.job().name;
-    });
-    const job::Progress& progress = found == jobs_.end() ? none : *found;
+    const job::Progress& progress = progress_;
     board_.run =
         plan::resume(plan::machine_steps(session.plan(), session.job(), session.shop()), progress);
     board_.is_made = true;
@@ -128,7 +132,8 @@ void MachineWork::take(const views::AtMachine& ask,
     refresh(session);
     const int before = ask.what == Do::enter ? -1 : board_.run.at;
     act(ask, state);
-    job::Progress& progress = progress_of(session.job().name);
+    job::Progress& progress = progress_;
+    progress.job = session.job().name;
     plan::record(board_.run, progress);
     progress.open = is_open_;
     progress.held = board_.is_held;
@@ -183,8 +188,8 @@ void MachineWork::store() {
         return;
     }
     const int number = ++store_number_;
-    ports_.store(k_key,
-                 archive::write_progress(jobs_),
+    ports_.store(key(),
+                 archive::write_progress({progress_}),
                  [this, number](const platform::StoreOutcome& outcome) {
                      if (number != store_number_)
                          return;
@@ -218,8 +223,12 @@ void MachineWork::read_step(const edit::Session& session) {
     if (step_read_ != board_.run.at) {
         step_read_ = board_.run.at;
         const plan::MachineStep& step = steps[static_cast<std::size_t>(step_read_)];
-        board_.words = sheet::machine_words(
-            board_.run, step_read_, session.plan(), session.job(), session.shop());
+        board_.words = sheet::machine_words(board_.run,
+                                            step_read_,
+                                            session.plan(),
+                                            session.job(),
+                                            session.shop(),
+                                            session.catalog());
         board_.has_picture = step.part != plan::k_none;
         if (board_.has_picture)
             board_.picture = views::to_picture(sheet::draw_machine_step(

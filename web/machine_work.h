@@ -21,14 +21,22 @@ class MachineWork {
 public:
     explicit MachineWork(platform::Ports& ports) : ports_(ports) {}
 
-    /// Asks the store. `ready` is called once, whatever comes; `trouble` when a record cannot be
-    /// read: it is put aside and stays.
-    void load(std::function<void()> ready, std::function<void(const base::Refusal&)> trouble);
-    [[nodiscard]] bool is_loaded() const { return is_loaded_; }
+    /// Asks the store for the record of a kept job, or of the one that nobody has kept yet (no id).
+    /// `ready` is called once, whatever comes; `trouble` when it cannot be read: it is put aside.
+    void load(const std::string& id,
+              const std::string& name,
+              std::function<void()> ready,
+              std::function<void(const base::Refusal&)> trouble);
+    /// The shown job is kept from now on, under this id.
+    void use(const std::string& id) { id_ = id; }
     /// Somebody was at the machine with this job when the page went.
-    [[nodiscard]] bool was_open(const std::string& job) const;
-    [[nodiscard]] bool has_record(const std::string& job) const;
-    [[nodiscard]] bool is_on_hold(const std::string& job) const;
+    [[nodiscard]] bool was_open() const { return progress_.open; }
+    [[nodiscard]] bool has_record() const;
+    [[nodiscard]] bool is_on_hold() const { return progress_.held; }
+
+    /// Boxes of the worksheet on the screen, kept with the work that they are ticked for.
+    [[nodiscard]] bool is_ticked(std::string_view key) const;
+    void tick(const std::string& key, bool on, const edit::Session& session);
 
     /// Lists the steps anew when the job has changed. Only for who looks at them.
     void refresh(const edit::Session& session);
@@ -39,8 +47,9 @@ public:
 
 private:
     void loaded(const platform::LoadedBytes& answer,
+                const std::string& name,
                 const std::function<void(const base::Refusal&)>& trouble);
-    [[nodiscard]] job::Progress& progress_of(const std::string& job);
+    [[nodiscard]] std::string key() const;
     void act(const views::AtMachine& ask, views::State& state);
     void enter(const edit::Session& session, views::State& state);
     void leave(views::State& state);
@@ -50,12 +59,12 @@ private:
     void say(int step_before);
 
     platform::Ports& ports_;
-    std::vector<job::Progress> jobs_; ///< the latest first
+    std::string id_; ///< empty: of a job that is not kept
+    job::Progress progress_;
     views::AtMachineBoard board_;
     std::uint64_t revision_ = ~std::uint64_t{0};
     int step_read_ = -1;
     int store_number_ = 0;
-    bool is_loaded_ = false;
     bool may_store_ = true; ///< not while something unreadable waits to be put aside
     bool is_open_ = false;
 };

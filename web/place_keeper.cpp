@@ -14,6 +14,8 @@ constexpr double k_wait_seconds = 1;
 void PlaceKeeper::load(std::function<void()> answer) {
     ports_.load(k_key, [this, answer = std::move(answer)](const platform::LoadedBytes& kept) {
         kept_ = kept.bytes;
+        if (std::string own = ports_.take_from_tab(); !own.empty())
+            kept_ = std::move(own);
         answer();
     });
 }
@@ -57,6 +59,12 @@ void PlaceKeeper::keep() {
         return;
     kept_ = std::move(text);
     ports_.store(k_key, kept_, [](const platform::StoreOutcome&) {});
+}
+
+void PlaceKeeper::flush(std::function<void()> done) {
+    kept_ = place_text(state_, beside_);
+    ports_.keep_in_tab(kept_);
+    ports_.store(k_key, kept_, [done = std::move(done)](const platform::StoreOutcome&) { done(); });
 }
 
 } // namespace treadle::web

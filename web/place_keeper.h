@@ -25,10 +25,14 @@ public:
 
     void before_frame(ui::Ui& ui);
     void after_frame(const ui::Ui& ui);
+    /// At once: an edit is about to be stored, and who comes back to it comes back here.
+    void keep();
+    /// Keeps it now, for this tab alone as well: the next page of the tab opens there, whatever the
+    /// other tabs have kept.
+    void flush(std::function<void()> done);
 
 private:
     void wait();
-    void keep();
 
     platform::Ports& ports_;
     views::State& state_;

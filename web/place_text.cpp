@@ -17,6 +17,7 @@ using views::State;
 
 constexpr const char* k_title = "treadle-place 1";
 constexpr KeptWord<Place> k_places[] = {{"parts", Place::parts},
+                                        {"jobs", Place::jobs},
                                         {"order", Place::order},
                                         {"bars", Place::bars},
                                         {"limits", Place::limits},

@@ -3,9 +3,9 @@
 
 include_guard(GLOBAL)
 set(imgui_folder ${PROJECT_SOURCE_DIR}/.deps/imgui)
-execute_process(COMMAND ${PROJECT_SOURCE_DIR}/web/fetch_imgui RESULT_VARIABLE imgui_result)
+execute_process(COMMAND ${PROJECT_SOURCE_DIR}/web/fetch_libraries imgui RESULT_VARIABLE imgui_result)
 if(NOT imgui_result EQUAL 0)
-  message(FATAL_ERROR "Dear ImGui is missing and could not be fetched (web/fetch_imgui)")
+  message(FATAL_ERROR "Dear ImGui is missing and could not be fetched (web/fetch_libraries)")
 endif()
 
 add_library(imgui_core STATIC

@@ -94,7 +94,7 @@ struct Page {
     }
     [[nodiscard]] std::string count() { return must("at-machine/count").name; }
     [[nodiscard]] job::Progress record() {
-        return archive::read_progress(ports.kept.at("at-machine")).value().front();
+        return archive::read_progress(ports.kept.at("progress/guest")).value().front();
     }
 };
 
@@ -290,9 +290,9 @@ TEST_CASE("a store that refuses is said, and counting goes on") {
 
 TEST_CASE("a record that cannot be read is put aside, and said") {
     platform::headless::HeadlessPorts kept;
-    kept.kept = {{"notice", "accepted"}, {"at-machine", "rust"}};
+    kept.kept = {{"notice", "accepted"}, {"progress/guest", "rust"}};
     Page page(800, 1280, &kept);
-    CHECK(page.ports.kept.at("at-machine-unreadable") == "rust");
+    CHECK(page.ports.kept.at("aside/progress/guest") == "rust");
     REQUIRE(page.app.state().messages.size() == 1);
     CHECK(page.app.state().messages[0].title.find("put aside") != std::string::npos);
 }

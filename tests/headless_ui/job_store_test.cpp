@@ -12,6 +12,7 @@
 #include <memory>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "job_store.h"
 
@@ -42,14 +43,16 @@ struct OpenPage {
     web::JobStore::Opened opened;
     edit::Session session{demo(), catalog()};
     std::optional<std::string> trouble;
-    int confirmed = 0;
+    bool is_overtaken = false;
 
     explicit OpenPage(HeadlessPorts& all) : ports(all) {
-        store.when_stored = [this](const std::optional<std::string>& why) {
-            trouble = why;
-            confirmed += why ? 0 : 1;
+        store.when_stored = [this](const platform::StoreOutcome& outcome) {
+            trouble.reset();
+            if (outcome.result != platform::StoreResult::done)
+                trouble = outcome.detail;
         };
-        store.open([this](web::JobStore::Opened what) { opened = std::move(what); });
+        store.when_overtaken = [this] { is_overtaken = true; };
+        store.open("main", [this](web::JobStore::Opened what) { opened = std::move(what); });
         if (opened.history)
             session = edit::Session(*opened.history, catalog());
     }
@@ -62,11 +65,11 @@ struct OpenPage {
     }
     void undo() {
         REQUIRE(session.undo());
-        store.moved(-1);
+        store.moved(-1, session);
     }
     void redo() {
         REQUIRE(session.redo());
-        store.moved(1);
+        store.moved(1, session);
     }
 };
 
@@ -96,6 +99,14 @@ int count_of(const HeadlessPorts& ports, const char* kind) {
         }));
 }
 
+std::vector<std::string> keys_of(const HeadlessPorts& ports, const char* kind) {
+    std::vector<std::string> keys;
+    for (const auto& [key, kept] : ports.kept)
+        if (key.find(kind) != std::string::npos)
+            keys.push_back(key);
+    return keys;
+}
+
 std::size_t longest_change(const HeadlessPorts& ports) {
     std::size_t longest = 0;
     for (const platform::StoreChange& change : ports.transactions.back())
@@ -108,7 +119,7 @@ std::size_t longest_change(const HeadlessPorts& ports) {
 TEST_CASE("a first opening finds nothing and stores nothing") {
     HeadlessPorts ports;
     const OpenPage page(ports);
-    CHECK(page.opened.has_store);
+    CHECK(page.opened.result == platform::StoreResult::done);
     CHECK_FALSE(page.opened.history.has_value());
     CHECK_FALSE(page.opened.trouble.has_value());
     CHECK(ports.kept.empty());
@@ -161,28 +172,49 @@ TEST_CASE("an edit is one transaction and writes no part of the job that it did 
     CHECK(longest_change(ports) < 200);
 }
 
-TEST_CASE("the base moves on every fifty steps, and only the steps of undo are kept") {
+TEST_CASE("a job lies there twice from its first edit on") {
+    HeadlessPorts ports;
+    OpenPage page(ports);
+    page.name("first");
+    ports.pass_time();
+    CHECK(count_of(ports, "/base/") == 2);
+    for (const std::string& base : keys_of(ports, "/base/")) {
+        HeadlessPorts damaged;
+        damaged.kept = ports.kept;
+        damaged.kept[base][200] ^= 1;
+        OpenPage again(damaged);
+        CHECK(again.opened.is_whole);
+        CHECK(again.opened.trouble.has_value());
+        REQUIRE(again.opened.history.has_value());
+        CHECK(bytes(again.session) == bytes(page.session));
+    }
+}
+
+TEST_CASE("snapshots follow every fifty steps, and only what undo needs is kept") {
     HeadlessPorts ports;
     OpenPage page(ports);
     std::string first_base;
-    for (int i = 0; i < 320; ++i) {
+    for (int i = 0; i < 520; ++i) {
         page.name("Name " + std::to_string(i));
         ports.pass_time();
         if (i == 0)
-            first_base = ports.kept.begin()->first;
+            first_base = keys_of(ports, "/base/").front();
     }
-    const int steps = count_of(ports, "/step/");
-    CHECK(count_of(ports, "/base/") == 1);
     CHECK(ports.kept.count(first_base) == 0);
-    CHECK(steps >= 200);
-    CHECK(steps < 250);
+    const int bases = count_of(ports, "/base/");
+    CHECK(bases >= 5); // the undo of 200 steps, one before it, the latest
+    CHECK(bases <= 7);
+    const int steps = count_of(ports, "/step/");
+    CHECK(steps >= 250);
+    CHECK(steps <= 301);
+    CHECK(count_of(ports, "/head/") <= web::JobStore::k_heads);
     check_same(ports, page.session);
     page.undo();
     page.name("on");
     check_same(ports, page.session);
 }
 
-TEST_CASE("the old base stays when the new one does not come back as it was written") {
+TEST_CASE("a snapshot that does not come back as it was written counts for nothing") {
     struct Forgetful final : HeadlessPorts {
         void load(const std::string& key,
                   std::function<void(platform::LoadedBytes)> answer) override {
@@ -201,91 +233,148 @@ TEST_CASE("the old base stays when the new one does not come back as it was writ
     check_same(ports, page.session);
 }
 
-TEST_CASE("what was refused by the store is stored with the next edit") {
+TEST_CASE("what was refused by the store is stored with the next edit, whichever write it was") {
+    for (int refused = 0; refused < 12; ++refused) {
+        HeadlessPorts ports;
+        OpenPage page(ports);
+        ports.refusal = platform::StoreResult::full;
+        for (int i = 0; i < 12; ++i) {
+            ports.store_refuses = i == refused;
+            page.name("Name " + std::to_string(i));
+            CHECK(page.trouble.has_value() == (i == refused));
+            ports.pass_time();
+        }
+        ports.store_refuses = false;
+        page.name("taken again");
+        CHECK_FALSE(page.trouble.has_value());
+        check_same(ports, page.session);
+    }
+}
+
+TEST_CASE("of two pages that write the same job one is told, and both ways are kept") {
     HeadlessPorts ports;
+    OpenPage first(ports);
+    first.name("both");
+    ports.word = "tab2";
+    OpenPage second(ports);
+    second.name("second");
+    const auto before = ports.kept;
+    first.name("first");
+    CHECK(first.is_overtaken);
+    CHECK(ports.kept == before); // nothing of it was stored
+    check_same(ports, second.session);
+    first.store.adopt("other", first.session);
+    CHECK_FALSE(first.trouble.has_value());
+    HeadlessPorts moved;
+    for (const auto& [key, kept] : ports.kept)
+        if (key.find("journal/other/") == 0)
+            moved.kept["journal/main/" + key.substr(14)] = kept;
+    check_same(moved, first.session);
+}
+
+TEST_CASE("a transaction that was made although the answer was lost counts once") {
+    struct Doubting final : HeadlessPorts {
+        void store_all(const std::vector<platform::StoreChange>& changes,
+                       std::function<void(platform::StoreOutcome)> answer) override {
+            HeadlessPorts::store_all(changes, [](const platform::StoreOutcome&) {});
+            HeadlessPorts::store_all(changes, std::move(answer)); // once more, with a new handle
+        }
+    };
+    Doubting ports;
     OpenPage page(ports);
-    page.name("kept");
-    ports.store_refuses = true;
-    page.name("refused");
-    CHECK(page.trouble == "the store is full");
-    CHECK(page.store.is_waiting());
-    ports.store_refuses = false;
-    page.name("taken again");
+    page.name("one");
+    page.name("two");
+    CHECK_FALSE(page.is_overtaken);
     CHECK_FALSE(page.trouble.has_value());
-    CHECK_FALSE(page.store.is_waiting());
     check_same(ports, page.session);
 }
 
-TEST_CASE("the one key of earlier pages is read as long as there is no history, and stays") {
+TEST_CASE("a job whose last step cannot be read is shown up to there and never written again") {
     HeadlessPorts ports;
-    edit::Session old(demo(), catalog());
-    REQUIRE_FALSE(old.apply(edit::SetJobNames{"From before", "", ""}).has_value());
-    ports.kept["job"] = bytes(old);
-    OpenPage page(ports);
-    CHECK(page.opened.is_old);
-    CHECK(page.session.job().name == "From before");
-    page.name("Now");
-    check_same(ports, page.session);
-    CHECK(ports.kept["job"] == bytes(old));
-}
-
-TEST_CASE("a step that cannot be read ends the history before it and stays where it is") {
-    HeadlessPorts ports;
-    std::string key;
     {
         OpenPage page(ports);
-        for (int i = 0; i < 5; ++i) {
+        for (int i = 0; i < 5; ++i)
             page.name("Name " + std::to_string(i));
-            if (i == 3)
-                key = std::prev(ports.kept.end())->first;
-        }
     }
+    const std::string key = keys_of(ports, "/step/").at(3);
     ports.kept[key].back() ^= 1;
     const auto before = ports.kept;
     OpenPage page(ports);
     REQUIRE(page.opened.history.has_value());
+    CHECK_FALSE(page.opened.is_whole);
     REQUIRE(page.opened.trouble.has_value());
     CHECK(page.session.job().name == "Name 2");
-    for (const auto& [name, bytes_then] : before)
-        CHECK(ports.kept[name] == bytes_then); // reading wrote over nothing
     page.name("On from here");
-    CHECK(ports.kept[key] == before.at(key));
+    CHECK(ports.kept == before);
+}
+
+TEST_CASE("what is damaged beside a whole job goes aside with the next edit, byte for byte") {
+    HeadlessPorts ports;
+    OpenPage writer(ports);
+    for (int i = 0; i < 60; ++i) {
+        writer.name("Name " + std::to_string(i));
+        ports.pass_time();
+    }
+    const std::string key = keys_of(ports, "/step/").at(10);
+    ports.kept[key].back() ^= 1;
+    const std::string damaged = ports.kept[key];
+    OpenPage page(ports);
+    CHECK(page.opened.is_whole);
+    CHECK(page.opened.trouble.has_value());
+    CHECK(page.session.job().name == "Name 59");
+    CHECK(ports.kept[key] == damaged);
+    page.name("On");
+    CHECK(ports.kept.count(key) == 0);
+    CHECK(ports.kept["aside/tab1/" + key] == damaged);
     check_same(ports, page.session);
 }
 
-TEST_CASE("a job that cannot be read at all is put aside before anything is stored") {
+TEST_CASE("a job that cannot be read at all is left as it is") {
     HeadlessPorts ports;
     {
         OpenPage page(ports);
         page.name("lost");
     }
-    const std::string base = ports.kept.begin()->first;
-    REQUIRE(base.find("/base/") != std::string::npos);
-    ports.kept[base].erase(100, 1);
+    for (const std::string& base : keys_of(ports, "/base/"))
+        ports.kept[base].erase(100, 1);
     const auto before = ports.kept;
     OpenPage page(ports);
     CHECK_FALSE(page.opened.history.has_value());
     REQUIRE(page.opened.trouble.has_value());
     page.name("new");
-    CHECK(ports.kept[base] == before.at(base));
-    CHECK(ports.kept["unreadable-1"] == before.at("journal/main/head"));
-    check_same(ports, page.session);
+    CHECK(ports.kept == before);
 }
 
-TEST_CASE("an old job that cannot be read is put aside, and nothing is stored until it is") {
+TEST_CASE("a job of a newer page is left as it is") {
     HeadlessPorts ports;
-    ports.kept["job"] = "no job";
-    ports.store_refuses = true;
+    {
+        OpenPage page(ports);
+        page.name("newer");
+    }
+    for (const std::string& key : keys_of(ports, "journal/main/")) {
+        std::string& text = ports.kept[key];
+        text.replace(text.find(" 1 "), 3, " 2 ");
+    }
+    const auto before = ports.kept;
     OpenPage page(ports);
     REQUIRE(page.opened.trouble.has_value());
-    page.name("new");
-    CHECK(page.trouble.has_value());
-    CHECK(ports.transactions.empty());
-    CHECK(ports.kept.size() == 1);
-    HeadlessPorts other;
-    other.kept["job"] = "no job";
-    OpenPage second(other);
-    second.name("new");
-    CHECK(other.kept["unreadable-1"] == "no job");
-    check_same(other, second.session);
+    CHECK(page.opened.trouble->field == "version");
+    page.name("older");
+    CHECK(ports.kept == before);
+}
+
+TEST_CASE("flush answers when all is stored, and when it cannot be") {
+    HeadlessPorts ports;
+    OpenPage page(ports);
+    int answers = 0;
+    page.store.flush([&](bool stored) { stored ? ++answers : --answers; });
+    CHECK(answers == 1);
+    ports.store_refuses = true;
+    page.name("refused");
+    page.store.flush([&](bool stored) { stored ? ++answers : --answers; });
+    CHECK(answers == 0);
+    ports.store_refuses = false;
+    page.store.flush([&](bool stored) { stored ? ++answers : --answers; });
+    CHECK(answers == 1);
+    check_same(ports, page.session);
 }

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 
-import { open, root, test } from './harness.mjs';
+import { open, root, site_file, test } from './harness.mjs';
 
 const lists = process.env.TREADLE_LISTS
   ?? join(root, 'build', 'release', 'tests', 'bench', 'cutter_lists');
@@ -17,9 +17,9 @@ for (const name of ['cutter-simd.wasm', 'cutter-plain.wasm']) {
     const made = execFileSync(lists, ['made', String(k_lists)], { encoding: 'utf8' })
       .trim().split('\n').map((line) => line.split('\t'));
     assert.equal(made.length, k_lists);
-    const answers = await page.evaluate(async ({ name, texts, work }) => {
-      const { compile, machine } = await import('./cutter.mjs');
-      const module = await compile(name);
+    const answers = await page.evaluate(async ({ script, name, texts, work }) => {
+      const { machine } = await import(script);
+      const module = await WebAssembly.compile(await (await fetch(name)).arrayBuffer());
       return texts.map((text) => {
         const runs = machine(module);
         const search = runs.open(text);
@@ -27,7 +27,7 @@ for (const name of ['cutter-simd.wasm', 'cutter-plain.wasm']) {
         for (let slice = 3e5; runs.run(search, slice, work); slice *= 1.7);
         return runs.answer(search);
       });
-    }, { name, texts: made.map((fields) => fields[2]), work: k_work });
+    }, { script: `/${site_file('cutter.mjs')}`, name: site_file(name), texts: made.map((fields) => fields[2]), work: k_work });
     answers.forEach((answer, i) => assert.equal(answer, made[i][3], made[i][0]));
   });
 }

@@ -18,7 +18,7 @@ const demo = () => readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 
 
 const bad_files = [
   { name: 'not JSON', text: () => 'this is no job', says: /not.*json|cannot be read/i },
-  { name: 'cut in half', text: () => demo().slice(0, demo().length / 2), says: /not.*json|cannot be read|end/i },
+  { name: 'cut in half', text: () => demo().slice(0, demo().length / 2), says: /cut short/i },
   { name: 'newer version', text: () => demo().replace(/"version": *1\b/, '"version": 999'), says: /version/i },
   { name: 'NaN as a length', text: () => demo().replace(/"length": *"[^"]*"/, '"length": "NaN in"'), says: /length/i },
   { name: 'nested too deep', text: () => '['.repeat(100_000), says: /deep|nest/i },
@@ -34,7 +34,7 @@ for (const { name, text, says } of bad_files) {
   test(`a file with a fault is refused and changes nothing: ${name}`, {}, async (page) => {
     await open(page);
     await accept_notice(page);
-  await place(page, 'Sheets').click();
+    await place(page, 'Sheets').click();
     const before = await saved(page);
     assert.notEqual(text(), demo(), 'the fault is not in the file');
     assert.doesNotMatch(await said(page), says, 'the words stood there before');

@@ -1,7 +1,7 @@
 // Opens the page in a headless browser, waits for what it says, and counts what passed.
 
 import assert from 'node:assert/strict';
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -12,6 +12,21 @@ import { serve } from './server.mjs';
 const here = dirname(fileURLToPath(import.meta.url));
 export const root = join(here, '..', '..');
 export const site = process.env.TREADLE_SITE ?? join(root, 'build', 'web', 'site');
+/** The name that a part has in the site: `app.wasm` is `app.<hash>.wasm` there, modules end in .js. */
+export function site_file(name, folder = site) {
+  const dot = name.lastIndexOf('.');
+  const ending = name.slice(dot).replace('.mjs', '.js');
+  const pattern = new RegExp(`^[0-9a-f]{12}\\${ending}$`);
+  const found = readdirSync(folder).filter((file) =>
+    file.startsWith(`${name.slice(0, dot)}.`) && pattern.test(file.slice(dot + 1)));
+  assert.equal(found.length, 1, `${name} in ${folder}: ${found}`);
+  return found[0];
+}
+
+/** With TREADLE_LONG=1 the tests of many edits, kills and versions take as many as is claimed of
+    them; without, so many that the test finds what breaks at once. */
+export const is_long = process.env.TREADLE_LONG === '1';
+
 export const pictures = join(here, 'out');
 
 /** What a device asks for, by the look that the page answers with. */
@@ -31,7 +46,7 @@ export function test(name, options, body) {
 }
 
 const k_ready_ms = 30_000;
-const k_answer_ms = 10_000;
+const k_answer_ms = 20_000; // two cores draw in software, beside another test
 const k_test_ms = 400_000; // a machine with two cores may have other work
 const k_side_by_side = Number(process.env.TREADLE_SIDE_BY_SIDE ?? 2);
 
@@ -58,7 +73,7 @@ export async function ready(page) {
   });
 }
 
-export async function open(page, path = '/') {
+export async function open(page, path = page.path ?? '/') {
   await page.goto(page.origin + path);
   await ready(page);
 }
@@ -97,11 +112,17 @@ export function browser_path() {
   return known.find((path) => path && existsSync(path)) ?? chromium.executablePath();
 }
 
-/** A page which remembers everything that must not happen. */
-async function watched_page(browser, origin, options) {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+export const browser_args = [
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--disable-quic',
+];
+
+/** Has a page remember everything that must not happen. */
+export async function watch(context, page, origin) {
   context.setDefaultTimeout(k_answer_ms);
-  const page = await context.newPage();
   page.origin = origin;
   page.faults = [];
   page.foreign = [];
@@ -111,7 +132,7 @@ async function watched_page(browser, origin, options) {
   });
   context.on('request', (request) => {
     const url = request.url();
-    if (!url.startsWith(origin) && !/^(blob|data|about):/.test(url)) page.foreign.push(url);
+    if (!url.startsWith(page.origin) && !/^(blob|data|about):/.test(url)) page.foreign.push(url);
   });
   await page.addInitScript(() => {
     window.csp_violations = [];
@@ -119,7 +140,14 @@ async function watched_page(browser, origin, options) {
       window.csp_violations.push(`${event.violatedDirective} ${event.blockedURI}`);
     });
   });
-  return { context, page };
+  return page;
+}
+
+/** The page alone: what keeps it on the device is tested in forms/, and would answer for a host here. */
+async function watched_page(browser, origin, options) {
+  const context = await browser.newContext(
+    { viewport: { width: 1280, height: 800 }, serviceWorkers: 'block', ...options });
+  return { context, page: await watch(context, await context.newPage(), origin) };
 }
 
 async function run_one(browser, origin, { name, options, body }) {
@@ -156,13 +184,7 @@ async function with_browser(body) {
     browser = await chromium.launch({
       executablePath: browser_path(),
       chromiumSandbox: false,
-      args: [
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-        '--disable-quic',
-      ],
+      args: browser_args,
     });
     return await body(browser, server.origin);
   } finally {

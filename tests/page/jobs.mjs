@@ -1,6 +1,7 @@
-// The main job by finger, by keys, and by role and name alone, on five screens.
+// The main job by finger on five screens; by keys, and by role and name alone, on two of them, or
+// with TREADLE_LONG=1 on all.
 
-import { test } from './harness.mjs';
+import { is_long, test } from './harness.mjs';
 import { keyboard } from './hands/keyboard.mjs';
 import { reader } from './hands/reader.mjs';
 import { touch } from './hands/touch.mjs';
@@ -20,7 +21,8 @@ const hands = {
 };
 
 for (const [how, { make, options }] of Object.entries(hands)) {
-  for (const [width, height] of screens) {
+  const few = !is_long && make !== touch;
+  for (const [width, height] of few ? [screens[1], screens[3]] : screens) {
     test(`the main job ${how} at ${width} x ${height}`, { viewport: { width, height }, ...options },
       (page) => main_job(page, make));
   }

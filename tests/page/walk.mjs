@@ -52,6 +52,9 @@ export async function home(page, mark = k_part) {
   await press_if(page, things.pad_done);
   await press_if(page, things.go_on);
   await press_if(page, things.leave_machine);
+  await press_if(page, button('All lessons'));
+  await press_if(page, button('Back to the job'));
+  await press_if(page, button('Back to the parts'));
   await press(page, things.place('Parts'));
   await press_if(page, things.close_panel);
   await press_if(page, button('Add nothing'));
@@ -96,6 +99,28 @@ async function bars(page) {
   await at_place('Bars')(page);
   await until('the bars', () => page.getByText(/^\d+ sections: .* bars, proven/).count());
   await settled(page);
+}
+
+async function lessons(page) {
+  await at_place('Jobs')(page);
+  await press(page, button('Lessons and demonstrations'));
+  await press_if(page, button('All lessons'));
+}
+
+/** A new layout of this kind, as its examples fill it in. */
+async function layout(page, kind) {
+  await home(page);
+  await press_if(page, button('Back to the list')); // narrow screens show one of the two
+  await press(page, button(/^Lay out parts/));
+  await find(page, { role: 'combobox', name: 'What to make' }).selectOption({ label: kind });
+  await settled(page);
+}
+/** A step of the first lesson, as nobody has answered it yet. */
+async function lesson(page, step) {
+  await lessons(page);
+  await press(page, button(/^Open lesson: Punching force/));
+  await press(page, button('Reset the lesson'));
+  for (let i = 0; i < step; i += 1) await press(page, button('Next step'));
 }
 
 /** So many steps from the first one; entering goes to where the work stands. */
@@ -174,6 +199,25 @@ const fixed = [
     await at_place('Limits')(page);
     await press(page, tab('Which machine'));
   } },
+  { name: 'layout-guard', go: (page) => layout(page, 'Guard or railing, level') },
+  { name: 'layout-frame', go: (page) => layout(page, 'Frame of angle or flat bar') },
+  { name: 'jobs', go: at_place('Jobs') },
+  { name: 'lessons', go: lessons },
+  { name: 'lesson-example', go: async (page) => {
+    await lesson(page, 1);
+    await press(page, button('Show all of it'));
+    await press(page, button('Break it'));
+  } },
+  { name: 'lesson-exercise', go: async (page) => {
+    await lesson(page, 2);
+    await type(page, field(/^Your answer/), '1 ton');
+    await press(page, button('Check the answer'));
+  } },
+  { name: 'lesson-verdict', go: async (page) => {
+    await lesson(page, 4);
+    await press(page, button('It cannot be said'));
+  } },
+  { name: 'lesson-demonstration', go: (page) => lesson(page, 5) },
   { name: 'sheets', go: at_place('Sheets') },
   { name: 'sheet-preview', go: async (page) => {
     await at_place('Sheets')(page);
@@ -218,12 +262,12 @@ const changing = [
     await press(page, things.place('Parts'));
   } },
   { name: 'job-metric', go: async (page) => {
-    await at_place('Sheets')(page);
-    await press(page, button(/^Start again with the demo job in millimetres/));
+    await at_place('Jobs')(page);
+    await press(page, button(/^Begin with the demo job in millimetres/));
     await press(page, things.place('Parts'));
   } },
   { name: 'job-empty', go: async (page) => {
-    await press(page, things.place('Sheets'));
+    await press(page, things.place('Jobs'));
     await press(page, button('New empty job'));
     await press(page, things.place('Parts'));
   } },

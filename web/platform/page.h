@@ -87,6 +87,9 @@ public:
     /// Makes one picture. The platform then draws what Dear ImGui holds, over a canvas cleared to
     /// the colour returned (ImU32): filling every pixel once more is what costs a weak tablet most.
     virtual std::uint32_t frame(double seconds_since_last) = 0;
+    /// The last picture shows what has changed since: another follows at once, and the platform may
+    /// leave this one undrawn.
+    [[nodiscard]] virtual bool is_outdated() const { return false; }
     /// Changes of the mirror that the last frame made, as JSON for the platform; empty when none.
     [[nodiscard]] virtual std::string take_mirror_changes() = 0;
     /// What the last frame drew, as JSON for a test of the mirror.

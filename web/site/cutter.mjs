@@ -1,7 +1,8 @@
 // Works on cutting lists beside the page, a slice of each in turn, and tells the best plan so far.
 //
-// Started as a module worker. Where none can be started, cutting.mjs runs it between two frames.
-// Words in   { ticket, list, most }    work on this list, so much at most; no list: no longer
+// Started as a worker. Where none can be started, cutting.mjs runs it between two frames.
+// Words in   { code }                  the compiled module, first of all
+//            { ticket, list, most }    work on this list, so much at most; no list: no longer
 // Words out  { ticket, answer, over }  text of the best plan so far; '' when there is no working on
 //                                      it, and the plan told before still stands; over: the last
 
@@ -11,21 +12,6 @@ const k_least_slice = 1e5;
 const k_told_ms = 500; // progress without a better plan is told so often
 const k_work_field = 3;
 const k_kept_bytes = 4 << 20; // what an instance begins with
-
-// A module whose one function gives four numbers at once.
-const k_simd = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 0, 1, 123, 3, 2, 1, 0,
-  10, 22, 1, 20, 0, 253, 12, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 11]);
-
-/** The file that this browser can run. */
-export function module_name() {
-  return WebAssembly.validate(k_simd) ? 'cutter-simd.wasm' : 'cutter-plain.wasm';
-}
-
-export async function compile(name = module_name()) {
-  const answer = await fetch(new URL(name, import.meta.url));
-  if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
-  return WebAssembly.compile(await answer.arrayBuffer());
-}
 
 /** Calls into one instance; throws when it has run out of memory. */
 export function machine(module) {
@@ -121,17 +107,16 @@ export function cutter(tell, pause, slice_ms = k_slice_ms) {
     is_waiting = true;
     pause(turn);
   }
-  compile().then((compiled) => { module = compiled; wake(); }, () => {
-    for (const ticket of lists.keys()) tell({ ticket, answer: '', over: true });
-    lists.clear();
-  });
-
-  return function take({ ticket, list, most }) {
+  return function take({ code, ticket, list, most }) {
+    if (code) {
+      module = code;
+      return wake();
+    }
     const old = lists.get(ticket);
     if (old?.search) runs.close(old.search);
     lists.delete(ticket);
     if (list) lists.set(ticket, { list, most, search: 0, told: '', told_at: 0 });
-    wake();
+    return wake();
   };
 }
 

@@ -102,6 +102,8 @@ async function start_edit_print(browser, origin) {
     `document.getElementById('print-frame').contentDocument.body.textContent`);
   const job = JSON.parse(readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 'utf8'));
   for (const { mark } of job.parts) assert.ok(paper.includes(mark), `no ${mark} on paper`);
+  await until('the page says whether it works offline', () =>
+    browser.evaluate(`/works offline|online only/.test(document.getElementById('mirror').innerText)`));
   const frames = () => browser.evaluate(`document.getElementById('stage').dataset.frames`);
   await pause(1500);
   const drawn = await frames();

@@ -16,7 +16,7 @@ for (const [width, height] of [[1024, 768], [800, 1280], [390, 844], [320, 700]]
       await accept_notice(page);
       await until('the line', () => hint(page).isVisible());
       await picture(page, `first-${width}x${height}`);
-      for (const name of ['Parts', 'Order', 'Bars', 'Limits', 'Shop', 'Sheets', 'Help']) {
+      for (const name of ['Jobs', 'Parts', 'Order', 'Bars', 'Limits', 'Shop', 'Sheets', 'Help']) {
         await tab(page, name).click();
         await until(name, async () => (await tab(page, name).getAttribute('aria-selected')) === 'true');
         const box = await tab(page, name).boundingBox();

@@ -4,26 +4,30 @@ import assert from 'node:assert/strict';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
 import { kept, kept_history } from '../kept.mjs';
-import { accept_notice, part_row, place, set_thickness, undo, verdict_words } from '../words.mjs';
+import { accept_notice, part_row, place, set_thickness, verdict_words } from '../words.mjs';
 
 const button = (page, name) => control(page, 'button', name);
 
-test('the metric demo and an empty job can be started, and taken back', {}, async (page) => {
+test('the metric demo and an empty job are begun, and the first job stays kept', {}, async (page) => {
   await open(page);
   await accept_notice(page);
-  await place(page, 'Sheets').click();
-  await button(page, /^Start again with the demo job in millimetres/).click();
+  await set_thickness(page, '1/4 in');
+  await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
+  await place(page, 'Jobs').click();
+  await button(page, /^Begin with the demo job in millimetres/).click();
   await until('millimetres', () => button(page, /^Units: mm/).isVisible());
-  await place(page, 'Sheets').click();
+  await place(page, 'Jobs').click();
   await button(page, 'New empty job').click();
   await place(page, 'Parts').click();
   await until('no parts', async () => /no parts yet/.test(await said(page)));
-  await undo(page).click();
-  await undo(page).click();
+  await place(page, 'Jobs').click();
+  await button(page, /^Open: /).click();
+  await place(page, 'Parts').click();
   await until('the first job', () => part_row(page).isVisible());
+  assert.match(await verdict_words(page), /1\/4/);
 });
 
-test('a stored job that cannot be read is kept aside and reported', {}, async (page) => {
+test('a job of the first pages that cannot be read is reported and stays', {}, async (page) => {
   await open(page);
   await accept_notice(page);
   const newer = '{"format": "treadle-job", "version": 99}';
@@ -31,14 +35,12 @@ test('a stored job that cannot be read is kept aside and reported', {}, async (p
   await page.reload();
   await ready(page);
   await until('the report', async () => /could not be read.*version/is.test(await said(page)));
-  await until('it is kept aside', async () => (await kept(page, 'unreadable-1')) === newer);
   await set_thickness(page, '1/4 in');
   await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
   await until('the edit is stored', async () =>
     (await kept_history(page)).some((record) => record.text.includes('1/4 in')),
   );
   assert.equal(await kept(page, 'job'), newer);
-  assert.equal(await kept(page, 'unreadable-1'), newer);
 });
 
 test('the notice is shown once, and stands under Help', {}, async (page) => {

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-import { control, open, picture, site, test, until } from '../harness.mjs';
+import { control, open, picture, site, site_file, test, until } from '../harness.mjs';
 import { accept_notice, place, undo } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
@@ -87,11 +87,13 @@ test('what keeps a section from a plan is named, with a key to its field', {}, a
 });
 
 test('a search that is not over says how far it is', {}, async (page, context) => {
-  const script = readFileSync(join(site, 'cutter.mjs'), 'utf8');
+  const script = readFileSync(join(site, site_file('cutter.mjs')), 'utf8');
   const slow = script.replace('port2.postMessage(0);', 'setTimeout(() => port2.postMessage(0), 400);');
   assert.notEqual(slow, script);
-  await context.route('**/cutter.mjs', (route) =>
-    route.fulfill({ contentType: 'text/javascript', body: slow }));
+  // What the page checks is the file that was built; the worker is given the other one.
+  await context.route(`**/${site_file('cutter.mjs')}`, async (route) =>
+    ((await route.request().allHeaders())['sec-fetch-dest'] === 'worker'
+      ? route.fulfill({ contentType: 'text/javascript', body: slow }) : route.continue()));
   await open_bars(page, (button) => button.click());
   await said_of(page, k_bought, /Looking for a plan[^]*\d+ %/);
   await picture(page, 'bars-looking');

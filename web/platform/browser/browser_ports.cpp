@@ -88,6 +88,11 @@ void BrowserPorts::show_sheet_preview(const std::string& title, const std::strin
 
 void BrowserPorts::hide_sheet_preview() { treadle_hide_preview(); }
 
+void BrowserPorts::ticked(const std::string& key, bool on) const {
+    if (tick_)
+        tick_(key, on);
+}
+
 int BrowserPorts::cut(const std::string& list,
                       long long most_work,
                       std::function<void(const std::string&)> answer) {
@@ -125,6 +130,30 @@ void BrowserPorts::keep_awake(bool awake) { treadle_keep_awake(awake ? 1 : 0); }
 bool BrowserPorts::can_keep_awake() { return treadle_can_keep_awake() != 0; }
 
 std::string BrowserPorts::address_fragment() { return taken(treadle_fragment()); }
+
+void BrowserPorts::forget_fragment() { treadle_forget_fragment(); }
+
+std::string BrowserPorts::page_address() { return taken(treadle_page_address()); }
+
+void BrowserPorts::when_given(std::function<void(PickedFile)> call) {
+    give_ = std::move(call);
+    treadle_listen_given();
+}
+
+void BrowserPorts::ask_for_table() { treadle_ask_for_table(); }
+
+void BrowserPorts::fetch_beside(const std::string& name,
+                                int most,
+                                std::function<void(LoadedBytes)> answer) {
+    loads_[next_ticket_] = std::move(answer);
+    treadle_fetch_beside(name.c_str(), most, next_ticket_++);
+}
+
+void BrowserPorts::given(PickedFile file) {
+    if (give_)
+        give_(std::move(file));
+    request_frame("given", 2);
+}
 
 void BrowserPorts::loaded(int ticket, LoadedBytes bytes) {
     answer_once(loads_, ticket, std::move(bytes));

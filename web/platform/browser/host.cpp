@@ -14,6 +14,8 @@ namespace treadle::platform::browser {
 namespace {
 
 constexpr const char* k_canvas = "#canvas";
+/// What an edit stores goes first, and the picture that shows it comes a little later.
+constexpr double k_after_left_out_ms = 6;
 
 struct Host {
     Page* page = nullptr;
@@ -21,6 +23,8 @@ struct Host {
     bool context_ok = false; ///< frames can be made
     bool draws = false;      ///< onto the canvas; else the mirror alone is shown
     bool frame_asked = false;
+    bool in_frame = false;
+    bool left_out = false; ///< the last picture was not drawn
     double last_ms = 0;
 };
 
@@ -48,6 +52,8 @@ void load_fonts_texture() {
     ImGui_ImplOpenGL3_CreateFontsTexture();
 }
 
+void schedule_frame();
+
 void draw_frame(double now_ms) {
     Host& h = host();
     BrowserPorts& ports = browser_ports();
@@ -55,19 +61,28 @@ void draw_frame(double now_ms) {
     ports.pacer.frame_starts();
     const double seconds = h.last_ms > 0 ? (now_ms - h.last_ms) / 1000 : 0;
     h.last_ms = now_ms;
+    h.in_frame = true;
     h.page->prepare();
     if (h.draws) {
         ImGui_ImplOpenGL3_NewFrame();
         load_fonts_texture();
     }
     const ImU32 ground = h.page->frame(seconds);
-    if (h.draws)
+    // Drawn in software a picture keeps the browser busy for longer than it takes to store an edit.
+    // Never two in a row: while something is dragged each one is outdated at once.
+    h.left_out = h.page->is_outdated() && !h.left_out;
+    if (h.draws && !h.left_out)
         render(ground);
     treadle_mirror(h.page->take_mirror_changes().c_str());
     treadle_count_frame(static_cast<int>(ports.pacer.drawn()),
                         emscripten_performance_now() - began_ms);
-    if (ports.pacer.wants_frame())
-        ports.schedule();
+    h.in_frame = false;
+    if (!ports.pacer.wants_frame())
+        return;
+    if (h.left_out)
+        emscripten_set_timeout([](void*) { schedule_frame(); }, k_after_left_out_ms, nullptr);
+    else
+        schedule_frame();
 }
 
 EM_BOOL on_animation_frame(double now_ms, void*) {
@@ -79,7 +94,7 @@ EM_BOOL on_animation_frame(double now_ms, void*) {
 
 void schedule_frame() {
     Host& h = host();
-    if (h.frame_asked || !h.context_ok)
+    if (h.frame_asked || h.in_frame || !h.context_ok)
         return;
     h.frame_asked = true;
     emscripten_request_animation_frame(on_animation_frame, nullptr);
@@ -188,6 +203,10 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_entry(const char* id, const char* text, int
     host().page->typing({id, text, by_touch != 0});
 }
 
+EMSCRIPTEN_KEEPALIVE void treadle_on_ticked(const char* key, int on) {
+    browser_ports().ticked(key, on != 0);
+}
+
 EMSCRIPTEN_KEEPALIVE void treadle_on_copied(int ticket, int done) {
     browser_ports().copied(ticket, done != 0);
 }
@@ -225,7 +244,13 @@ EMSCRIPTEN_KEEPALIVE void treadle_on_stored(int ticket, int result, const char* 
 
 EMSCRIPTEN_KEEPALIVE void
 treadle_on_picked(int ticket, const char* name, const char* bytes, int length) {
-    browser_ports().picked(ticket, {name, std::string(bytes, static_cast<std::size_t>(length))});
+    tp::PickedFile file{name, "", length < 0};
+    if (length > 0)
+        file.bytes.assign(bytes, static_cast<std::size_t>(length));
+    if (ticket == 0)
+        browser_ports().given(std::move(file));
+    else
+        browser_ports().picked(ticket, std::move(file));
 }
 
 EMSCRIPTEN_KEEPALIVE void treadle_on_cut(int ticket, const char* answer) {

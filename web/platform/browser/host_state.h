@@ -23,6 +23,17 @@ public:
     void load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) override;
     void store_all(const std::vector<StoreChange>& changes,
                    std::function<void(StoreOutcome)> answer) override;
+    void load_keys(const std::string& prefix, std::function<void(LoadedKeys)> answer) override;
+    void ask_to_protect() override;
+    void standing(std::function<void(StoreStanding)> answer) override;
+    void accept_place() override;
+    void bring_back(std::function<void(int)> answer) override;
+    void hold(const std::string& name, bool insist, std::function<void(Claim)> tell) override;
+    void let_go(const std::string& name, bool stay) override;
+    void tell_pages(const std::string& words) override;
+    void when_told(std::function<void(const std::string& words)> call) override;
+    std::string page_text() override;
+    void keep_page_text(const std::string& text) override;
     std::string own_word() override;
     void call_in(double seconds, std::function<void()> call) override;
     void when_leaving(std::function<void()> call) override;
@@ -36,6 +47,9 @@ public:
     void print_html(const std::string& title, const std::string& html) override;
     void show_sheet_preview(const std::string& title, const std::string& html) override;
     void hide_sheet_preview() override;
+    void when_ticked(std::function<void(const std::string& key, bool on)> call) override {
+        tick_ = std::move(call);
+    }
     int cut(const std::string& list,
             long long most_work,
             std::function<void(const std::string&)> answer) override;
@@ -49,32 +63,69 @@ public:
     void keep_awake(bool awake) override;
     bool can_keep_awake() override;
     std::string address_fragment() override;
+    void forget_fragment() override;
+    std::string page_address() override;
+    void when_given(std::function<void(PickedFile)> call) override;
+    void ask_for_table() override;
+    void fetch_beside(const std::string& name,
+                      int most,
+                      std::function<void(LoadedBytes)> answer) override;
+    Build build() override;
+    void watch_versions(std::function<void(const VersionNews&)> news,
+                        std::function<void(std::function<void()>)> flush) override;
+    void switch_version() override;
+    void hand_part(PagePart part) override;
+    void keep_in_tab(const std::string& text) override;
+    std::string take_from_tab() override;
 
     // Answers that came back from the browser, by ticket.
     void loaded(int ticket, LoadedBytes bytes);
     void loaded_all(int ticket, LoadedAll all);
+    void loaded_keys(int ticket, LoadedKeys keys);
+    void held(int ticket, Claim how);
+    void stands(int ticket, const StoreStanding& standing);
+    void brought_back(int ticket, int count);
+    void told(const std::string& words) const;
     void stored(int ticket, StoreOutcome outcome);
     void called(int ticket);
     void leaving() const;
     void typing(const std::string& id, const std::string& text) const;
     void picked(int ticket, PickedFile file);
+    void given(PickedFile file);
     void copied(int ticket, bool done);
+    void ticked(const std::string& key, bool on) const;
     void was_cut(int ticket, const std::string& answer);
+    void version_news(const VersionNews& news);
+    void flush(std::function<void()> done) const;
 
     FramePacer pacer;
     std::function<void()> schedule; ///< asks the browser for the next animation frame
 
 private:
+    struct Held {
+        std::string name;
+        std::function<void(Claim)> tell;
+    };
+
     int next_ticket_ = 1;
     std::map<int, std::function<void(LoadedBytes)>> loads_;
     std::map<int, std::function<void(LoadedAll)>> all_loads_;
+    std::map<int, std::function<void(LoadedKeys)>> key_loads_;
+    std::map<int, std::function<void(StoreStanding)>> standings_;
+    std::map<int, std::function<void(int)>> bring_backs_;
+    std::map<int, Held> holds_;
+    std::function<void(const std::string& words)> told_;
     std::map<int, std::function<void(StoreOutcome)>> stores_;
     std::map<int, std::function<void()>> calls_;
     std::function<void()> leave_;
     std::function<void(const std::string& id, const std::string& text)> type_;
     std::map<int, std::function<void(PickedFile)>> picks_;
+    std::function<void(PickedFile)> give_;
+    std::function<void(const std::string& key, bool on)> tick_;
     std::map<int, std::function<void(bool)>> copies_;
     std::map<int, std::function<void(const std::string&)>> cuts_;
+    std::function<void(const VersionNews&)> news_;
+    std::function<void(std::function<void()>)> flush_;
 };
 
 [[nodiscard]] BrowserPorts& browser_ports();

@@ -5,6 +5,7 @@
 
 #include <emscripten.h>
 
+#include <algorithm>
 #include <cstdint>
 #include <cstdlib>
 #include <cstring>
@@ -14,7 +15,8 @@ namespace treadle::platform::browser {
 
 namespace {
 
-// Packed as keeping.js has it: key length, byte length (or k_removed), key, bytes; and so on.
+// Packed as keeping.js has it. Changes: key length, byte length (or k_removed), 1 where it is new,
+// key, bytes; and so on. What is read: the same without the third.
 constexpr std::uint32_t k_removed = 0xFFFFFFFFU;
 
 void append_length(std::string& packed, std::uint32_t length) {
@@ -29,6 +31,7 @@ std::string pack(const std::vector<StoreChange>& changes) {
         append_length(packed, static_cast<std::uint32_t>(change.key.size()));
         append_length(packed,
                       change.bytes ? static_cast<std::uint32_t>(change.bytes->size()) : k_removed);
+        append_length(packed, change.is_new ? 1 : 0);
         packed += change.key;
         packed += change.bytes.value_or("");
     }
@@ -61,6 +64,18 @@ void BrowserPorts::store_all(const std::vector<StoreChange>& changes,
     stores_[next_ticket_] = std::move(answer);
     const std::string packed = pack(changes);
     treadle_store_all(packed.data(), static_cast<int>(packed.size()), next_ticket_++);
+}
+
+void BrowserPorts::load_keys(const std::string& prefix, std::function<void(LoadedKeys)> answer) {
+    key_loads_[next_ticket_] = std::move(answer);
+    treadle_load_keys(prefix.c_str(), next_ticket_++);
+}
+
+void BrowserPorts::loaded_keys(int ticket, LoadedKeys keys) {
+    const auto found = key_loads_.find(ticket);
+    const auto answer = std::move(found->second);
+    key_loads_.erase(found);
+    answer(std::move(keys));
 }
 
 std::string BrowserPorts::own_word() {
@@ -121,6 +136,17 @@ treadle_on_loaded_all(int ticket, int result, const char* packed, int length, co
                                {static_cast<tp::StoreResult>(result),
                                 tp::browser::unpack(packed, static_cast<std::size_t>(length)),
                                 detail});
+}
+
+EMSCRIPTEN_KEEPALIVE void treadle_on_keys(int ticket, int result, const char* lines) {
+    tp::LoadedKeys keys{static_cast<tp::StoreResult>(result), {}};
+    const std::string_view all(lines);
+    for (std::size_t at = 0; at < all.size();) {
+        const std::size_t end = std::min(all.find('\n', at), all.size());
+        keys.keys.emplace_back(all.substr(at, end - at));
+        at = end + 1;
+    }
+    browser_ports().loaded_keys(ticket, std::move(keys));
 }
 
 EMSCRIPTEN_KEEPALIVE void treadle_on_called(int ticket) { browser_ports().called(ticket); }

@@ -1,5 +1,7 @@
 #include "platform/headless/headless.h"
 
+#include <algorithm>
+
 namespace treadle::platform::headless {
 
 namespace {
@@ -22,7 +24,7 @@ void HeadlessPorts::store(const std::string& key,
                           std::string_view bytes,
                           std::function<void(StoreOutcome)> answer) {
     if (store_refuses) {
-        answer({StoreResult::refused, "the store is full"});
+        answer({refusal, "the store is full"});
         return;
     }
     kept[key] = bytes;
@@ -42,9 +44,12 @@ void HeadlessPorts::store_all(const std::vector<StoreChange>& changes,
                               std::function<void(StoreOutcome)> answer) {
     transactions.push_back(changes);
     if (store_refuses) {
-        answer({StoreResult::refused, "the store is full"});
+        answer({refusal, "the store is full"});
         return;
     }
+    for (const StoreChange& change : changes)
+        if (change.is_new && kept.count(change.key) > 0)
+            return answer({StoreResult::taken, "there is one already"});
     for (const StoreChange& change : changes) {
         if (change.bytes)
             kept[change.key] = *change.bytes;
@@ -52,6 +57,41 @@ void HeadlessPorts::store_all(const std::vector<StoreChange>& changes,
             kept.erase(change.key);
     }
     answer({StoreResult::done, ""});
+}
+
+void HeadlessPorts::load_keys(const std::string& prefix, std::function<void(LoadedKeys)> answer) {
+    LoadedKeys keys{StoreResult::done, {}};
+    for (auto at = kept.lower_bound(prefix);
+         at != kept.end() && at->first.compare(0, prefix.size(), prefix) == 0;
+         ++at)
+        keys.keys.push_back(at->first);
+    answer(std::move(keys));
+}
+
+void HeadlessPorts::hold(const std::string& name, bool insist, std::function<void(Claim)> tell) {
+    holds[name] = tell;
+    insisted[name] = insist;
+    const bool others =
+        std::find(held_by_others.begin(), held_by_others.end(), name) != held_by_others.end();
+    tell(others && !insist ? Claim::others : Claim::mine);
+}
+
+void HeadlessPorts::let_go(const std::string& name, bool stay) {
+    let_gone.push_back(name);
+    if (!stay)
+        holds.erase(name);
+}
+
+void HeadlessPorts::fetch_beside(const std::string& name,
+                                 int most,
+                                 std::function<void(LoadedBytes)> answer) {
+    const auto found = beside.find(name);
+    const bool is_there =
+        found != beside.end() && found->second.size() <= static_cast<std::size_t>(most);
+    if (is_there)
+        answer({StoreResult::done, found->second, ""});
+    else
+        answer({StoreResult::not_found, "", ""});
 }
 
 void HeadlessPorts::pass_time() {

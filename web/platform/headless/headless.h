@@ -24,6 +24,19 @@ public:
     void load_all(const std::string& prefix, std::function<void(LoadedAll)> answer) override;
     void store_all(const std::vector<StoreChange>& changes,
                    std::function<void(StoreOutcome)> answer) override;
+    void load_keys(const std::string& prefix, std::function<void(LoadedKeys)> answer) override;
+    void ask_to_protect() override { wants_protection = true; }
+    void standing(std::function<void(StoreStanding)> answer) override { answer(stands); }
+    void accept_place() override {}
+    void bring_back(std::function<void(int)> answer) override { answer(0); }
+    void hold(const std::string& name, bool insist, std::function<void(Claim)> tell) override;
+    void let_go(const std::string& name, bool stay) override;
+    void tell_pages(const std::string& words) override { told.push_back(words); }
+    void when_told(std::function<void(const std::string& words)> call) override {
+        hear = std::move(call);
+    }
+    std::string page_text() override { return of_page; }
+    void keep_page_text(const std::string& text) override { of_page = text; }
     std::string own_word() override { return word; }
     void call_in(double, std::function<void()> call) override { calls.push_back(std::move(call)); }
     void when_leaving(std::function<void()> call) override { leave = std::move(call); }
@@ -42,6 +55,9 @@ public:
     void print_html(const std::string& title, const std::string& html) override;
     void show_sheet_preview(const std::string& title, const std::string& html) override;
     void hide_sheet_preview() override { preview.clear(); }
+    void when_ticked(std::function<void(const std::string& key, bool on)> call) override {
+        tick = std::move(call);
+    }
     int cut(const std::string& list,
             long long most_work,
             std::function<void(const std::string&)> answer) override;
@@ -58,11 +74,38 @@ public:
     void keep_awake(bool wish) override { awake = wish; }
     bool can_keep_awake() override { return has_wake_lock; }
     std::string address_fragment() override { return fragment; }
+    void forget_fragment() override { fragment.clear(); }
+    std::string page_address() override { return address; }
+    void when_given(std::function<void(PickedFile)> call) override { give = std::move(call); }
+    void ask_for_table() override { asked_for_table = true; }
+    void fetch_beside(const std::string& name,
+                      int most,
+                      std::function<void(LoadedBytes)> answer) override;
+    Build build() override { return made; }
+    void watch_versions(std::function<void(const VersionNews&)> tell,
+                        std::function<void(std::function<void()>)> store_all) override {
+        news = std::move(tell);
+        flush = std::move(store_all);
+    }
+    void switch_version() override { ++switches; }
+    void hand_part(PagePart part) override { handed.push_back(part); }
+    void keep_in_tab(const std::string& text) override { in_tab = text; }
+    std::string take_from_tab() override { return std::exchange(in_tab, {}); }
 
     FramePacer pacer;
     double wake_in = -1;
     std::map<std::string, std::string> kept;
     bool store_refuses = false;
+    StoreResult refusal = StoreResult::refused; ///< with which it does
+    StoreStanding stands;
+    bool wants_protection = false;
+    std::map<std::string, std::function<void(Claim)>> holds; ///< call one to say how it stands
+    std::map<std::string, bool> insisted;
+    std::vector<std::string> held_by_others; ///< names that another page has
+    std::vector<std::string> let_gone;
+    std::vector<std::string> told; ///< to other pages
+    std::function<void(const std::string&)> hear;
+    std::string of_page;
     std::vector<std::vector<StoreChange>> transactions; ///< that were asked for, refused or not
     std::string word = "tab1";
     std::vector<std::function<void()>> calls; ///< that wait for their time
@@ -73,6 +116,7 @@ public:
     std::function<void(PickedFile)> pick; ///< answer the last pick_file with it
     std::string printed;
     std::string preview;
+    std::function<void(const std::string& key, bool on)> tick; ///< as a finger on a box would
     std::vector<std::string> announced;
     std::string look;
     std::vector<TextEdit> edits;
@@ -80,6 +124,16 @@ public:
     bool awake = false;
     bool has_wake_lock = true;
     std::string fragment;
+    std::string address = "http://localhost/";
+    std::function<void(PickedFile)> give; ///< call it to drop a file
+    bool asked_for_table = false;
+    std::map<std::string, std::string> beside; ///< files of the host
+    Build made{"1.2.3", "build-1", "sources-1", false, true};
+    std::function<void(const VersionNews&)> news; ///< call it with what is to be known
+    std::function<void(std::function<void()>)> flush;
+    int switches = 0;
+    std::vector<PagePart> handed;
+    std::string in_tab;
     /// Cuts at once; the one who tests knows how. None: there is no working on lists.
     std::function<std::string(const std::string& list, long long most_work)> cutter;
     std::vector<std::string> lists; ///< that were asked for; the ticket is the place, from 1

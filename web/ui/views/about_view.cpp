@@ -1,5 +1,6 @@
 #include "ui/views/about_view.h"
 
+#include "ui/views/version_bar.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 #include "ui/widgets/verdict.h"
@@ -10,6 +11,7 @@ namespace treadle::views {
 
 float about_words(Desk& desk, ui::Rect rest) {
     ui::Ui& ui = desk.ui;
+    rest.y = version_words(desk, rest);
     for (const std::string& line : desk.about)
         rest.y += ui::paragraph(ui, rest, line) + ui.size().gap;
     rest.y += ui.size().gap;

@@ -5,9 +5,12 @@
 #include "edit/session.h"
 
 #include "ui/views/at_machine_board.h"
+#include "ui/views/jobs_board.h"
+#include "ui/views/lesson_board.h"
 #include "ui/views/reading.h"
 #include "ui/views/state.h"
 #include "ui/views/stock_board.h"
+#include "ui/views/version_board.h"
 #include "ui/widgets/ui.h"
 
 #include <vector>
@@ -24,6 +27,9 @@ struct Desk {
     const char* notice;                    ///< the safety notice
     const StockBoard& stock;
     const AtMachineBoard& at_machine;
+    const JobsBoard& jobs;
+    const VersionBoard& version;
+    const LessonBoard& lessons;
 
     void ask(Ask what);
     [[nodiscard]] PrintStyle style() const { return session.job().style; }

@@ -1,5 +1,6 @@
 #include "ui/views/find_commands.h"
 
+#include "ui/views/layouts_form.h"
 #include "ui/views/parts_edit.h"
 
 #include <array>
@@ -10,6 +11,10 @@ namespace {
 
 constexpr std::array k_commands = {
     CommandName{Command::add_part, "Add a part", "new piece", "under Parts"},
+    CommandName{Command::lay_out,
+                "Lay out parts",
+                "layout railing guard fence gate frame base plate clip saddle bracket ring hook",
+                "under Parts"},
     CommandName{
         Command::name_job, "Name, due date and note of the job", "rename title", "under Sheets"},
     CommandName{Command::undo, "Undo", "back take back", "top bar"},
@@ -18,17 +23,19 @@ constexpr std::array k_commands = {
         Command::change_units, "Change inches and millimetres", "units metric mm in", "top bar"},
     CommandName{Command::print, "Print the worksheet", "paper pdf", "under Sheets"},
     CommandName{Command::preview, "Look at the worksheet", "preview show", "under Sheets"},
-    CommandName{
-        Command::save_file, "Save file of this job", "export download keep", "under Sheets"},
-    CommandName{Command::open_file, "Open file", "import load read", "under Sheets"},
+    CommandName{Command::save_file, "Save file of this job", "export download keep", "under Jobs"},
+    CommandName{Command::open_file, "Open file", "import load read", "under Jobs"},
     CommandName{Command::save_table, "Save as table (CSV)", "export spreadsheet", "under Sheets"},
-    CommandName{Command::new_job, "New empty job", "start own clear", "under Sheets"},
-    CommandName{
-        Command::demo_inch, "Demo job in inches", "example sample invented", "under Sheets"},
+    CommandName{Command::new_job, "New empty job", "start own clear", "under Jobs"},
+    CommandName{Command::demo_inch, "Demo job in inches", "example sample invented", "under Jobs"},
     CommandName{Command::demo_metric,
                 "Demo job in millimetres",
                 "example sample invented metric",
-                "under Sheets"},
+                "under Jobs"},
+    CommandName{Command::lessons,
+                "Lessons and demonstrations",
+                "learn teach exercise class present training school",
+                "under Jobs"},
 };
 
 } // namespace
@@ -39,6 +46,9 @@ void do_command(Desk& desk, Command command) {
     switch (command) {
     case Command::none:
         return;
+    case Command::lay_out:
+        desk.state.place = Place::parts;
+        return open_new_layout(desk);
     case Command::add_part:
         desk.state.place = Place::parts;
         return add_part(desk);
@@ -71,6 +81,8 @@ void do_command(Desk& desk, Command command) {
         return desk.ask(Wish::demo_inch);
     case Command::demo_metric:
         return desk.ask(Wish::demo_metric);
+    case Command::lessons:
+        return desk.ask(LessonAsk{LessonAsk::Do::enter, "", 0});
     }
 }
 

@@ -48,7 +48,7 @@ std::string place_of(const PartReading& reading, int operation) {
 }
 
 Found operation_line(const PartReading& reading, int part, int operation) {
-    const OperationReading& done = reading.operations[static_cast<std::size_t>(operation)];
+    const OperationReading& done = reading.operations()[static_cast<std::size_t>(operation)];
     Found line{done.title, place_of(reading, operation) + ": " + done.verdict, {}, 0};
     line.at = {FoundKind::operation, Place::parts, Command::none, part, operation};
     return line;
@@ -164,7 +164,7 @@ void FindIndex::refresh(const edit::Session& session,
             made.part = find_text(reading->mark + " " + reading->line + " " +
                                       reading->plan->part->note + " " + reading->verdict,
                                   style.system);
-            for (const OperationReading& operation : reading->operations)
+            for (const OperationReading& operation : reading->operations())
                 made.operations.push_back(find_text(operation.title + " " + operation.detail + " " +
                                                         operation.verdict + " " + reading->mark,
                                                     style.system));
@@ -218,7 +218,7 @@ void FindIndex::find_figures(const FindQuery& query, int chosen_part, FoundGroup
                     const int at = static_cast<int>(o);
                     Found line{figure.name,
                                (worked ? "Working of " : "Check of ") + place_of(reading, at) +
-                                   ", " + reading.operations[o].title,
+                                   ", " + reading.operations()[o].title,
                                {},
                                0};
                     line.at = {FoundKind::figure,

@@ -14,9 +14,10 @@ task(const char* id, const char* title, const char* words, Place place, const ch
 constexpr std::array k_tasks = {
     task("start-own",
          "Start a job of your own",
-         "New empty job under Sheets keeps the shop and takes the parts away; undo brings them "
-         "back. Then add the first part under Parts.",
-         Place::sheets,
+         "New empty job under Jobs begins one with your shop; the job that was open stays kept. "
+         "Then "
+         "add the first part under Parts.",
+         Place::jobs,
          "new begin empty"),
     task("add-part",
          "Add a part",
@@ -96,9 +97,10 @@ constexpr std::array k_tasks = {
          "paper pdf sheet"),
     task("keep-job",
          "Keep a job, or take it to another device",
-         "The job is kept in this browser after every change. Save file under Sheets makes a file "
-         "of job and shop; Open file reads it, here or elsewhere.",
-         Place::sheets,
+         "Every job is kept in this browser after each change; Jobs lists them, with a trash and "
+         "states to go back to. Save file makes a file of job and shop; Open file reads it, here "
+         "or elsewhere, and replaces nothing.",
+         Place::jobs,
          "save open export import backup"),
 };
 

@@ -85,7 +85,7 @@ void read_points(const plan::Capacity& is,
         const plan::JobPoint& point = is.job[i];
         const PartReading& part = *parts[static_cast<std::size_t>(point.part)];
         const OperationReading& operation =
-            part.operations[static_cast<std::size_t>(point.operation)];
+            part.operations()[static_cast<std::size_t>(point.operation)];
         into.points.push_back({into.chart.job[i],
                                mark_of(point.outcome),
                                point.same_grade,

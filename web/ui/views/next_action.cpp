@@ -48,6 +48,7 @@ float no_parts_yet(Desk& desk, const ui::Rect& rect, std::string_view words) {
     const bool inch = desk.style().system == UnitSystem::inch;
     const std::array keys = {
         NextKey{"Add a part", Command::add_part},
+        NextKey{"Lay out parts", Command::lay_out},
         NextKey{"Open a file", Command::open_file},
         NextKey{"Look at the demo job", inch ? Command::demo_inch : Command::demo_metric}};
     return next_action(desk, rect, words, keys);

@@ -206,13 +206,14 @@ float operation_rows(Desk& desk, const ui::Rect& rect, int index) {
     const float height = lay_out(ui, rect.w).height;
     ui::Rect rest = rect;
     ui.rule(rest.x, rest.y, rest.right(), rest.y, ui::Ink::line, 1);
-    for (std::size_t i = 0; i < part.operations.size(); ++i) {
+    const std::vector<OperationReading>& operations = part.operations();
+    for (std::size_t i = 0; i < operations.size(); ++i) {
         const ui::Rect row{rest.x, rest.y, rest.w, height};
         rest.y += height;
         const int operation = static_cast<int>(i);
-        one_row(desk, row, part.operations[i], operation);
+        one_row(desk, row, operations[i], operation);
         if (desk.state.operation == operation) {
-            rest.y = checks(desk, rest, part.operations[i], operation);
+            rest.y = checks(desk, rest, operations[i], operation);
             ui::Rect below = rest;
             below.cut_left(k_ring);
             rest.y = remedy_rows(desk, below, index, operation);

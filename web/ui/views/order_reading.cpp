@@ -39,7 +39,7 @@ SetUpReading read_set_up(const plan::SetUp& set_up,
     reading.settings = plan::setting_lines(set_up, session.shop(), session.job().style);
     for (const plan::Step& step : set_up.steps) {
         const PartReading& part = *parts[static_cast<std::size_t>(step.part)];
-        const OperationReading& done = part.operations[static_cast<std::size_t>(step.operation)];
+        const OperationReading& done = part.operations()[static_cast<std::size_t>(step.operation)];
         const std::string what = done.title + ", " + std::to_string(step.strokes) +
                                  (step.strokes == 1 ? " stroke" : " strokes");
         const std::string pieces = std::to_string(step.pieces);

@@ -159,10 +159,10 @@ float not_in_order(Desk& desk, ui::Rect rest) {
                       4;
         any = true;
         const float height = height_of(ui, part->announced, rest.w, [&] {
-            return ui::message_height(ui, rest.w, part->announcement);
+            return ui::message_height(ui, rest.w, part->announcement());
         });
         if (whole || ui.is_near({rest.x, rest.y, rest.w, height}))
-            ui::message_line(ui, rest, part->verdict_mark, part->announcement);
+            ui::message_line(ui, rest, part->verdict_mark, part->announcement());
         rest.y += height + 4;
     }
     return any ? rest.y + ui.size().gap : rest.y;

@@ -54,7 +54,7 @@ void gather(const ui::Ui& ui,
             return !one.rect.common(place).is_empty();
         });
         const std::string& name =
-            part.operations[static_cast<std::size_t>(target.operation)].on_drawing;
+            part.operations()[static_cast<std::size_t>(target.operation)].on_drawing;
         if (shared == kept.targets.end()) {
             kept.targets.push_back({place, {target.operation}, name});
         } else {

@@ -1,5 +1,6 @@
 #include "ui/views/part_list.h"
 
+#include "ui/views/layouts_form.h"
 #include "ui/views/paint.h"
 #include "ui/views/parts_edit.h"
 #include "ui/widgets/controls.h"
@@ -81,13 +82,25 @@ void move_keys(Desk& desk, ui::Rect& foot) {
     }
 }
 
+/// To the layouts of the job, or to a first one.
+void layouts_key(Desk& desk, const ui::Rect& rect) {
+    ui::Button key;
+    key.label = "Lay out parts";
+    key.name = "Lay out parts: railings, frames, plates, pipe and more";
+    if (ui::button(desk.ui, "lay-out", rect, key))
+        open_new_layout(desk);
+}
+
 } // namespace
 
 void part_list(Desk& desk, const ui::Rect& rect, bool rail) {
     ui::Ui& ui = desk.ui;
     ui::Rect rest = ui::side_ground(ui, rect);
-    ui::Rect foot = rest.cut_bottom(ui.size().target + 2 * ui.size().gap)
+    const float lines = rail ? 1.0F : 2.0F; ///< of keys under the list
+    ui::Rect foot = rest.cut_bottom(lines * (ui.size().target + ui.size().gap) + ui.size().gap)
                         .inset(rail ? 6.0F : 14.0F, ui.size().gap);
+    if (!rail)
+        layouts_key(desk, foot.cut_bottom(ui.size().target, ui.size().gap));
     {
         ui::ScrollArea area(ui, "parts", rest, "Parts of the job");
         ui::Rect content = area.content();

@@ -1,6 +1,7 @@
 #include "ui/views/part_view.h"
 
 #include "ui/views/bend_stages.h"
+#include "ui/views/layouts_view.h"
 #include "ui/views/leg_rows.h"
 #include "ui/views/operation_form.h"
 #include "ui/views/operation_rows.h"
@@ -72,7 +73,7 @@ float header(Desk& desk, const ui::Rect& rect, const PartReading& part) {
     ui::Mark verdict;
     verdict.verdict = part.verdict_mark;
     verdict.word = part.verdict;
-    verdict.spoken = part.announcement;
+    verdict.spoken = part.announcement();
     ui::verdict_mark(ui, first, verdict);
     const bool one_side = !has_room_for_all(rect, part);
     const float tabs = std::min(rest.w, ui::tabs_width(ui, shapes_of(part)));
@@ -165,6 +166,7 @@ void part_view(Desk& desk, const ui::Rect& rect, int index) {
     ui::Rect content = area.content().inset(ui.size().margin, 0);
     content.y += 10;
     content.y = header(desk, content, part) + 4;
+    content.y = origin_line(desk, content, part.plan->part->id);
     const float used = content.y - area.content().y;
     content.y = drawings(desk, content, part, rect.h - used) + 8;
     content.y = operation_rows(desk, content, index);

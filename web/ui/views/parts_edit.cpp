@@ -80,6 +80,7 @@ void choose_part(Desk& desk, const std::string& id) {
     state.part = id;
     state.adding = false;
     state.detail_open = true;
+    state.layouts.open = false;
     desk.ui.want_frame();
 }
 
@@ -107,6 +108,7 @@ void add_part(Desk& desk) {
     part.operations.push_back(job::Cut{});
     desk.state.panel = Panel::part_form;
     desk.state.detail_open = true;
+    desk.state.layouts.open = false;
     desk.ask(PlainEdit{edit::AddPart{std::move(part), -1}, "", true});
 }
 

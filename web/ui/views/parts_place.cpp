@@ -1,5 +1,6 @@
 #include "ui/views/parts_place.h"
 
+#include "ui/views/layouts_view.h"
 #include "ui/views/next_action.h"
 #include "ui/views/operation_form.h"
 #include "ui/views/part_form.h"
@@ -93,7 +94,7 @@ void panel(Desk& desk, const ui::Rect& rect, int part, bool below) {
     content.w -= 6;
     float bottom = content.y;
     const bool has_operation = desk.state.operation >= 0 &&
-                               desk.state.operation < static_cast<int>(reading.operations.size());
+                               desk.state.operation < static_cast<int>(reading.operations().size());
     if (desk.state.panel == Panel::part_form)
         bottom = part_form(desk, content, part);
     else if (desk.state.panel == Panel::operation_form && has_operation)
@@ -117,6 +118,8 @@ void empty(Desk& desk, const ui::Rect& rect) {
 } // namespace
 
 void parts_place(Desk& desk, const ui::Rect& rect) {
+    if (desk.state.layouts.open)
+        return layouts_view(desk, rect);
     if (desk.session.job().parts.empty())
         return empty(desk, rect); // a list of nothing would hide on a phone what to do next
     const Layout layout = lay_out(desk, rect);

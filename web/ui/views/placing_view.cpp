@@ -22,7 +22,7 @@ void refresh(Desk& desk, const PartReading& part, const std::vector<sheet::FaceP
     if (state.trial &&
         (state.trial->part != part.plan->part->id || state.trial->operation != state.operation))
         state.trial.reset();
-    const int last = static_cast<int>(part.operations.size()) - 1;
+    const int last = static_cast<int>(part.operations().size()) - 1;
     const int operation = state.operation > last ? plan::k_none : state.operation;
     desk.readings.placing.look_at(part.plan, operation, desk.style());
     desk.readings.placing.look_at(desk.session, state.trial, faces);

@@ -8,6 +8,7 @@
 #include "quantity/working_text.h"
 #include "sheet/worksheet.h"
 
+#include "ui/views/paper_options.h"
 #include "ui/views/shop_paths.h"
 
 #include <algorithm>
@@ -101,16 +102,6 @@ std::string short_words(const plan::PartPlan& plan, const std::string& words) {
     return words;
 }
 
-std::string announcement_of(const PartReading& reading) {
-    std::string sentence = reading.mark + ": " + reading.verdict;
-    for (std::size_t i = 0; i < reading.operations.size(); ++i) {
-        const OperationReading& operation = reading.operations[i];
-        if (operation.mark == reading.verdict_mark && !operation.margin.empty())
-            return sentence + ", " + operation.title + ", " + operation.margin + ".";
-    }
-    return sentence + ".";
-}
-
 std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPlan>& plan,
                                        const edit::Session& session,
                                        PrintStyle style) {
@@ -118,6 +109,8 @@ std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPla
     const job::Part& part = *plan->part;
     const Grade* grade = job::find_grade(session.job(), session.catalog(), part.grade);
     reading->plan = plan;
+    reading->shop = session.document().shop;
+    reading->style = style;
     reading->mark = part.mark;
     reading->count = "\xC3\x97 " + std::to_string(part.count);
     reading->title = plan::part_title(part, style);
@@ -136,9 +129,6 @@ std::shared_ptr<PartReading> read_part(const std::shared_ptr<const plan::PartPla
     reading->small = to_picture(sheet::draw_small(*plan));
     if (plan->problem)
         reading->problem = plan->problem->field + ": " + plan->problem->reason;
-    for (std::size_t i = 0; i < plan->operations.size(); ++i)
-        reading->operations.push_back(read_operation(*plan, i, session.shop(), style));
-    reading->announcement = announcement_of(*reading);
     reading->spoken = part.mark + ", " + reading->line + ": " + reading->verdict;
     return reading;
 }
@@ -168,9 +158,31 @@ ui::Verdict mark_of(plan::Outcome outcome) {
     return ui::Verdict::not_known;
 }
 
+const std::vector<OperationReading>& PartReading::operations() const {
+    for (std::size_t i = operations_.size(); i < plan->operations.size(); ++i)
+        operations_.push_back(read_operation(*plan, i, *shop, style));
+    return operations_;
+}
+
+const std::string& PartReading::announcement() const {
+    if (!announcement_.empty())
+        return announcement_;
+    announcement_ = mark + ": " + verdict;
+    for (const OperationReading& operation : operations()) {
+        if (operation.mark != verdict_mark || operation.margin.empty())
+            continue;
+        announcement_ += ", " + operation.title + ", " + operation.margin;
+        break;
+    }
+    announcement_ += ".";
+    return announcement_;
+}
+
 int first_trouble(const PartReading& part) {
-    for (std::size_t i = 0; i < part.operations.size(); ++i) {
-        if (part.verdict_mark != ui::Verdict::fits && part.operations[i].mark == part.verdict_mark)
+    const std::vector<plan::OperationPlan>& operations = part.plan->operations;
+    for (std::size_t i = 0; i < operations.size(); ++i) {
+        if (part.verdict_mark != ui::Verdict::fits &&
+            mark_of(operations[i].outcome) == part.verdict_mark)
             return static_cast<int>(i);
     }
     return plan::k_none;
@@ -182,6 +194,7 @@ void Readings::refresh(const edit::Session& session) {
     revision_ = session.revision();
     workings_.clear();
     cautions_.clear();
+    templates_.reset();
     power_.clear();
     const PrintStyle style = session.job().style;
     const plan::Plan& plan = session.plan();
@@ -211,8 +224,31 @@ OrderReading& Readings::order(const edit::Session& session) { return order_.of(s
 
 const std::vector<std::string>& Readings::cautions(const edit::Session& session) {
     if (cautions_.empty())
-        cautions_ = sheet::cautions(session.plan(), session.shop());
+        for (const sheet::CautionLine& line :
+             sheet::cautions({session.plan(), session.job(), session.shop(), session.catalog()}))
+            cautions_.push_back(line.words + " (" + line.anchor + ")");
     return cautions_;
+}
+
+const std::vector<TemplateReading>& Readings::templates(const edit::Session& session,
+                                                        const PaperWishes& wishes) {
+    const sheet::TemplateOptions options = template_options(wishes);
+    const std::string made_for = std::to_string(static_cast<int>(options.paper)) + " " +
+                                 std::to_string(static_cast<int>(options.units)) + " " +
+                                 std::to_string(options.factors.x) + " " +
+                                 std::to_string(options.factors.y);
+    if (templates_ && templates_for_ == made_for)
+        return *templates_;
+    templates_for_ = made_for;
+    templates_.emplace();
+    for (sheet::TemplateInfo& one :
+         sheet::template_list({session.plan(),
+                               session.job(),
+                               sheet::layout_wraps(session.job(), session.catalog()),
+                               options}))
+        templates_->push_back(
+            {std::move(one.key), std::move(one.title), one.pages, std::move(one.refusal)});
+    return *templates_;
 }
 
 const std::vector<std::vector<std::string>>&

@@ -9,6 +9,7 @@
 
 #include "ui/views/find_index.h"
 #include "ui/views/kept_height.h"
+#include "ui/views/layouts_reading.h"
 #include "ui/views/limits_reading.h"
 #include "ui/views/order_reading.h"
 #include "ui/views/picture.h"
@@ -85,13 +86,19 @@ struct PartReading {
     std::string blank; ///< blank length of a bent part, or empty
     std::string verdict;
     std::string short_verdict; ///< for a narrow column
-    std::string announcement;  ///< "BP2: does not fit, 14 % over."
     std::string spoken;
     std::string problem;
     ui::Verdict verdict_mark = ui::Verdict::not_known;
     Picture small;
-    KeptHeight announced; ///< where it is listed as left out
-    std::vector<OperationReading> operations;
+    KeptHeight announced;                        ///< where it is listed as left out
+    std::shared_ptr<const equipment::Shop> shop; ///< that the words name
+    PrintStyle style;
+
+    // Made when first asked for: of a long job most parts are only rows of a list.
+    [[nodiscard]] const std::vector<OperationReading>& operations() const;
+    /// "BP2: does not fit, 14 % over."
+    [[nodiscard]] const std::string& announcement() const;
+
     /// From where a drawing is seen: while that stays, so do its targets.
     struct Seen {
         ui::PointMm zero;
@@ -118,6 +125,18 @@ struct PartReading {
     std::optional<Kept> finished;
     std::optional<BendReading> bends;
     std::optional<std::vector<SpreadReading>> spreads; ///< of the legs
+
+private:
+    mutable std::vector<OperationReading> operations_;
+    mutable std::string announcement_;
+};
+
+/// A picture at full size that can be printed.
+struct TemplateReading {
+    std::string key;
+    std::string title;
+    int pages = 0;
+    std::string refusal; ///< why it cannot be printed, in place of pages
 };
 
 [[nodiscard]] ui::Verdict mark_of(plan::Outcome outcome);
@@ -132,6 +151,7 @@ public:
     RemedyReadings remedies;
     WorkReadings work;
     LimitsReadings limits;
+    LayoutsReadings layouts;
     StockReadings stock;
     PlacingReading placing;
 
@@ -142,6 +162,9 @@ public:
     [[nodiscard]] OrderReading& order(const edit::Session& session);
     /// What can hurt, of any work and of the stations that this plan uses.
     [[nodiscard]] const std::vector<std::string>& cautions(const edit::Session& session);
+    /// What of this job can be printed at full size on this paper.
+    [[nodiscard]] const std::vector<TemplateReading>& templates(const edit::Session& session,
+                                                                const PaperWishes& wishes);
     /// Lines of the working of one operation, or of the part itself for plan::k_none.
     [[nodiscard]] const std::vector<std::vector<std::string>>&
     working(const edit::Session& session, int part, int operation);
@@ -159,6 +182,8 @@ private:
     std::vector<std::shared_ptr<PartReading>> parts_;
     OrderReadings order_;
     std::vector<std::string> cautions_;
+    std::optional<std::vector<TemplateReading>> templates_;
+    std::string templates_for_; ///< paper and printer
     std::vector<PowerReading> power_;
     std::map<std::pair<int, int>, std::vector<std::vector<std::string>>> workings_;
 };

@@ -5,6 +5,8 @@
 #include "ui/views/at_machine_pause.h"
 #include "ui/views/find_sheet.h"
 #include "ui/views/help_view.h"
+#include "ui/views/jobs_view.h"
+#include "ui/views/lesson_view.h"
 #include "ui/views/limits_view.h"
 #include "ui/views/next_action.h"
 #include "ui/views/order_view.h"
@@ -13,7 +15,9 @@
 #include "ui/views/sheets_view.h"
 #include "ui/views/shop_view.h"
 #include "ui/views/stock_view.h"
+#include "ui/views/store_strip.h"
 #include "ui/views/top_bar.h"
+#include "ui/views/version_bar.h"
 
 #include <utility>
 
@@ -35,6 +39,8 @@ void keyboard(Desk& desk) {
 
 void place(Desk& desk, const ui::Rect& rect) {
     switch (desk.state.place) {
+    case Place::jobs:
+        return jobs_view(desk, rect);
     case Place::parts:
         return parts_place(desk, rect);
     case Place::order:
@@ -51,23 +57,32 @@ void place(Desk& desk, const ui::Rect& rect) {
         return help_view(desk, rect);
     case Place::at_machine:
         return at_machine(desk, rect);
+    case Place::lessons:
+        return lesson_view(desk, rect, nullptr);
     }
 }
 
 } // namespace
 
-void screen(Desk& desk) {
+void screen(Desk& desk, Desk* shown) {
     ui::Rect rest = desk.ui.screen();
     desk.readings.refresh(desk.session);
     if (desk.state.place == Place::at_machine) { // the whole screen, and no tabs
         at_machine(desk, rest);
         return notice(desk);
     }
+    if (desk.state.place == Place::lessons) { // the same
+        rest.cut_top(messages(desk, rest));
+        lesson_view(desk, rest, shown);
+        return notice(desk);
+    }
     keyboard(desk);
     if (!desk.state.focus_next.empty())
         desk.ui.move_focus(std::exchange(desk.state.focus_next, {}));
     top_bar(desk, rest.cut_top(top_bar_height(desk.ui)));
+    rest.cut_top(store_strip(desk, rest));
     rest.cut_top(messages(desk, rest));
+    rest.cut_top(version_bar(desk, rest));
     rest.cut_top(work_on_hold(desk, rest));
     rest.cut_top(first_hint(desk, rest));
     place(desk, rest);

@@ -6,6 +6,7 @@
 
 namespace treadle::views {
 
-void screen(Desk& desk);
+/// `shown`: what a lesson demonstrates, as a desk of its own; null when nothing is.
+void screen(Desk& desk, Desk* shown = nullptr);
 
 } // namespace treadle::views

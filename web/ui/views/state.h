@@ -7,8 +7,13 @@
 
 #include "edit/session.h"
 
+#include "ui/views/layouts_board.h"
+#include "ui/views/paper_wishes.h"
+#include "ui/views/lesson_board.h"
+#include "ui/views/parts_list_board.h"
 #include "ui/views/placing_reading.h"
 #include "ui/views/screen_wishes.h"
+#include "ui/views/version_board.h"
 
 #include <optional>
 #include <string>
@@ -17,7 +22,7 @@
 
 namespace treadle::views {
 
-enum class Place { parts, order, bars, limits, shop, sheets, help, at_machine };
+enum class Place { jobs, parts, order, bars, limits, shop, sheets, help, at_machine, lessons };
 /// What the place beside a part's operations shows.
 enum class Panel { checks, working, part_form, operation_form };
 
@@ -35,6 +40,7 @@ struct Fault {
 enum class Command {
     none,
     add_part,
+    lay_out,
     name_job,
     undo,
     redo,
@@ -46,7 +52,8 @@ enum class Command {
     save_table,
     new_job,
     demo_inch,
-    demo_metric
+    demo_metric,
+    lessons
 };
 
 enum class Saved { nothing_yet, saving, saved, failed };
@@ -91,8 +98,14 @@ struct State {
     std::vector<Message> messages;
     Saved saved = Saved::nothing_yet;
     std::string saved_note; ///< why it was not saved
-    bool letter = true;     ///< paper of the worksheet
+    std::string to_remove;  ///< id of a job of the trash that is to go for good, once confirmed
+    PaperWishes paper;
+    std::vector<std::string> templates; ///< keys of those that are chosen to be printed
+    std::string printer_name;           ///< being typed, with what its bars measured
+    Length bar_across = millimetres(100.0);
+    Length bar_along = millimetres(100.0);
     ScreenWishes screen;
+    LayoutBoard layouts;
 };
 
 /// An edit that one field made: a refusal is shown there, with the typed text kept.
@@ -117,6 +130,8 @@ enum class Wish {
     save_json,
     preview_sheet,
     print_sheet,
+    preview_templates,
+    print_templates,
     demo_inch,
     demo_metric,
     new_job,
@@ -145,7 +160,44 @@ struct AtMachine {
     Do what = Do::enter;
     std::string note;
 };
-using Ask = std::variant<FieldEdit, PlainEdit, CopyText, Wish, ScreenWishes, AtMachine>;
+/// What is done to what is kept; `id` names the job, the state or the file of the shelf.
+struct JobAsk {
+    enum class Do {
+        none,
+        open,
+        duplicate,
+        throw_away,
+        take_back,
+        ask_remove,
+        remove,
+        edit_here,
+        keep_point,
+        open_point,
+        remove_point,
+        open_shelf,
+        add_incoming,
+        leave_incoming,
+        save_all,
+        save_shop,
+        save_parts,
+        save_records,
+        paste_table,
+        copy_link
+    };
+    Do what = Do::none;
+    std::string id;
+};
+using Ask = std::variant<FieldEdit,
+                         PlainEdit,
+                         CopyText,
+                         Wish,
+                         ScreenWishes,
+                         PaperWishes,
+                         AtMachine,
+                         JobAsk,
+                         VersionAsk,
+                         PartsListAsk,
+                         LessonAsk>;
 
 [[nodiscard]] const Fault* find_fault(const State& state, const std::string& field);
 void clear_fault(State& state, const std::string& field);

@@ -1,14 +1,19 @@
 #include "ui/views/top_bar.h"
 
+#include "base/text.h"
+
 #include "ui/views/find_commands.h"
 #include "ui/views/find_sheet.h"
 #include "ui/views/places.h"
+#include "ui/views/version_bar.h"
 #include "ui/widgets/controls.h"
 #include "ui/widgets/text.h"
 
 #include <algorithm>
+#include <initializer_list>
 #include <span>
 #include <string>
+#include <string_view>
 
 namespace treadle::views {
 
@@ -58,13 +63,28 @@ Layout lay_out(const ui::Ui& ui) {
     return layout;
 }
 
-std::string saved_words(const State& state, bool invented) {
-    std::string words = state.saved == Saved::nothing_yet ? ""
-                        : state.saved == Saved::saving    ? "Saving"
-                                                          : state.saved_note;
-    if (invented)
-        words += words.empty() ? "Invented scenario" : ", invented scenario";
-    return words;
+std::string joined(std::initializer_list<std::string_view> words) {
+    std::string line;
+    for (const std::string_view word : words)
+        if (!word.empty())
+            line += (line.empty() ? "" : ", ") + std::string(word);
+    return base::capital(line);
+}
+
+/// As much as there is room for; all of it stands under Help and Sheets.
+std::string saved_words(const Desk& desk, float width, const ui::TextStyle& style) {
+    const State& state = desk.state;
+    const bool invented = desk.session.job().invented;
+    const std::string offline = offline_words(desk.version);
+    const std::string saved = state.saved == Saved::nothing_yet ? ""
+                              : state.saved == Saved::saving    ? "Saving"
+                                                                : state.saved_note;
+    const char* const longest = invented ? "invented scenario" : "";
+    const char* const mark = invented ? "invented" : "";
+    for (std::string line : {joined({saved, longest, offline}), joined({saved, mark, offline})})
+        if (ui::text_width(desk.ui, line, style) <= width)
+            return line;
+    return joined({saved, mark});
 }
 
 void name_and_saved(Desk& desk, ui::Rect rect) {
@@ -82,13 +102,11 @@ void name_and_saved(Desk& desk, ui::Rect rect) {
                 1,
                 {ui::TextSize::large, true, ui::Ink::ink, ui::Align::left});
     const bool failed = desk.state.saved == Saved::failed;
-    ui::text(ui,
-             rect,
-             saved_words(desk.state, job.invented),
-             {ui::TextSize::small,
-              failed,
-              failed ? ui::Ink::does_not_fit : ui::Ink::quiet,
-              ui::Align::left});
+    const ui::TextStyle small{ui::TextSize::small,
+                              failed,
+                              failed ? ui::Ink::does_not_fit : ui::Ink::quiet,
+                              ui::Align::left};
+    ui::text(ui, rect, saved_words(desk, rect.w, small), small);
 }
 
 struct Step {

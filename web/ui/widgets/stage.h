@@ -50,6 +50,7 @@ public:
     void scrolled(const std::string& id, float offset) override;
     void prepare() override;
     std::uint32_t frame(double seconds_since_last) override;
+    bool is_outdated() const override { return ui_.is_outdated_; }
     std::string take_mirror_changes() override;
     std::string drawn() const override { return ui_.drawn(); }
 

@@ -30,6 +30,7 @@ void Ui::begin_frame(const Rect& screen, ImDrawList& draw) {
     screen_ = screen;
     draw_ = &draw;
     wants_frame_ = false;
+    is_outdated_ = false;
     semantics_.begin_frame();
     scope_.clear();
     scope_lengths_.clear();

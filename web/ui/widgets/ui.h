@@ -66,15 +66,14 @@ public:
     [[nodiscard]] bool is_near(const Rect& rect) const;
     /// Scrolls the open scroll so far that `rect` is in sight.
     void bring_into_sight(const Rect& rect);
-    /// Ask for another frame, for example while something is computed in slices.
-    void want_frame() { wants_frame_ = true; }
+    void want_frame() { wants_frame_ = true; } ///< one more, as while something is computed
+    void outdate() { wants_frame_ = is_outdated_ = true; } ///< this one need not be seen
     /// Puts the keyboard focus on the control with this full id, after this frame.
     void move_focus(std::string_view id) { focus_wish_ = id; }
 
     /// How far each area is scrolled, by its full id; also of areas that are not shown now.
     [[nodiscard]] std::map<std::string, float> scroll_offsets() const;
-    /// Scrolls an area, which may be one that was not drawn yet.
-    void scroll_to(const std::string& full_id, float offset);
+    void scroll_to(const std::string& full_id, float offset); ///< drawn already, or not yet
 
     /// Plain area in an ink; gives no node.
     void fill(const Rect& rect, Ink ink);
@@ -233,6 +232,7 @@ private:
     PadWish pad_wish_ = PadWish::by_touch;
     int frames_to_reveal_ = 0; ///< a first one may not know the height of the content yet
     bool wants_frame_ = false;
+    bool is_outdated_ = false;
 };
 
 /// Ids inside this block begin with `part` and a slash.

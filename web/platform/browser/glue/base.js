@@ -24,6 +24,7 @@ mergeInto(LibraryManager.library, {
     focusBeforeCopy: null,
     plain: false, // without a drawing surface
     dialogId: '',
+    ownTab: '', // a name that no other tab has
     cutting: null, // a promise of the function that asks the cutter
 
     // ---- strings and bytes ---------------------------------------------------------------------

@@ -70,6 +70,7 @@ mergeInto(LibraryManager.library.$Treadle, {
     });
     element.addEventListener('input', function (event) {
       entered = false;
+      Treadle.dirty.delete(element.dataset.id); // typed anew, before what was taken was shown
       if (Treadle.isLive(element) && !event.isComposing) Treadle.commit(element);
       if (Treadle.isFigure(element)) Treadle.tellTyping(element);
     });

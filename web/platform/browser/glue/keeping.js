@@ -4,16 +4,18 @@ mergeInto(LibraryManager.library, {
   $Keeping: {
     typed: '', // id of the field whose text was told last
 
-    // Packed as keeping.cpp has it: key length, byte length (or all ones: removed), key, bytes.
+    // Packed as keeping.cpp has it: key length, byte length (or all ones: removed), whether it is
+    // new, key, bytes.
     unpack: function (packed) {
       var view = new DataView(packed.buffer);
       var changes = [];
       for (var at = 0; at < packed.length;) {
         var key = view.getUint32(at, true), size = view.getUint32(at + 4, true);
-        var name = new TextDecoder().decode(packed.subarray(at + 8, at + 8 + key));
-        at += 8 + key;
+        var isNew = view.getUint32(at + 8, true) === 1;
+        var name = new TextDecoder().decode(packed.subarray(at + 12, at + 12 + key));
+        at += 12 + key;
         var removed = size === 0xffffffff;
-        changes.push({ key: name, bytes: removed ? null : packed.slice(at, at + size) });
+        changes.push({ key: name, bytes: removed ? null : packed.slice(at, at + size), isNew: isNew });
         if (!removed) at += size;
       }
       return changes;
@@ -59,32 +61,30 @@ mergeInto(LibraryManager.library, {
         });
       });
     };
-    var keys = null;
-    Promise.resolve().then(function () {
-      return Treadle.transact('readonly', function (store) {
-        var range = IDBKeyRange.bound(begin, begin + '\uffff');
-        keys = store.getAllKeys(range);
-        return store.getAll(range);
-      });
-    }).then(function (values) { answer(0, Keeping.pack(keys.result, values), ''); },
-      function (error) { answer(Treadle.storeCode(), new Uint8Array(0), String(error)); });
+    Treadle.read(function (store) {
+      return { keys: store.keysOf(begin), values: store.allOf(begin) };
+    }).then(function (found) {
+      answer(Treadle.stored.done, Keeping.pack(found.keys.result, found.values.result), '');
+    }, function (error) {
+      answer(Treadle.codeOf(error), new Uint8Array(0), Treadle.detailOf(error));
+    });
+  },
+  // One key a line: no key has a line's end in it.
+  treadle_load_keys__deps: ['$Treadle'],
+  treadle_load_keys: function (prefix, ticket) {
+    var begin = UTF8ToString(prefix);
+    var answer = function (result, keys) {
+      Treadle.withText(keys.join('\n'), function (at) { _treadle_on_keys(ticket, result, at); });
+    };
+    Treadle.read(function (store) { return store.keysOf(begin); }).then(function (found) {
+      answer(Treadle.stored.done, found.result);
+    }, function (error) { answer(Treadle.codeOf(error), []); });
   },
 
   treadle_store_all__deps: ['$Treadle', '$Keeping'],
   treadle_store_all: function (packed, length, ticket) {
     var changes = Keeping.unpack(HEAPU8.slice(packed, packed + length));
-    var answer = function (result, detail) {
-      Treadle.withText(detail, function (words) { _treadle_on_stored(ticket, result, words); });
-    };
-    Promise.resolve().then(function () {
-      // put and not add: a change that is made once more, with a new handle, is the same change.
-      return Treadle.transact('readwrite', function (store) {
-        return changes.map(function (change) {
-          return change.bytes ? store.put(change.bytes, change.key) : store.delete(change.key);
-        }).pop();
-      });
-    }).then(function () { answer(0, ''); },
-      function (error) { answer(Treadle.storeCode(), String(error)); });
+    Treadle.answerStored(Treadle.change(changes), ticket);
   },
 
   treadle_own_word__deps: ['$Treadle'],

@@ -25,6 +25,20 @@ mergeInto(LibraryManager.library.$Treadle, {
     document.getElementById('preview-print').addEventListener('click', function () {
       document.getElementById('preview-frame').contentWindow.print();
     });
+    // Boxes of the shown sheet: the document runs no script of its own.
+    var frame = document.getElementById('preview-frame');
+    frame.addEventListener('load', function () {
+      var inside = frame.contentDocument;
+      if (!inside) return;
+      inside.addEventListener('change', function (event) {
+        var key = event.target.dataset && event.target.dataset.tick;
+        if (!key) return;
+        var on = event.target.checked ? 1 : 0;
+        // A printed page shows what the attribute says.
+        event.target.toggleAttribute('checked', event.target.checked);
+        Treadle.withText(key, function (at) { _treadle_on_ticked(at, on); });
+      });
+    });
     document.getElementById('preview').addEventListener('keydown', function (event) {
       if (event.key === 'Escape') Treadle.closePreview();
     });

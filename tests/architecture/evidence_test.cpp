@@ -1,10 +1,8 @@
 // Nothing without evidence: each source file has its test, each formula its card, source and test.
 
-#include "layout/cards.h"
 #include "material/cards.h"
 #include "process/cards.h"
 #include "section/cards.h"
-#include "supply/cards.h"
 
 #include <doctest/doctest.h>
 
@@ -14,6 +12,9 @@
 #include <vector>
 
 #include "architecture/tree.h"
+#include "assembly/cards.h"
+#include "layout/cards.h"
+#include "supply/cards.h"
 
 using namespace treadle;
 using namespace treadle::architecture;
@@ -48,6 +49,8 @@ std::vector<const base::FormulaCard*> all_cards() {
     for (const base::FormulaCard* card : process::cards())
         all.push_back(card);
     for (const base::FormulaCard* card : layout::cards())
+        all.push_back(card);
+    for (const base::FormulaCard* card : assembly::cards())
         all.push_back(card);
     for (const base::FormulaCard* card : material::cards())
         all.push_back(card);
@@ -119,7 +122,8 @@ TEST_CASE("rooms with cards are looked at here") {
         if (begins_with(path, "core/") && file.stem() == "cards" && file.header())
             rooms.insert(std::string(room_of(path)->name));
     }
-    CHECK(rooms == std::set<std::string>{"layout", "material", "process", "section", "supply"});
+    CHECK(rooms ==
+          std::set<std::string>{"assembly", "layout", "material", "process", "section", "supply"});
 }
 
 TEST_CASE("DEVELOPERS.md shows the table of rooms as it is enforced") {

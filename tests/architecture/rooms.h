@@ -25,28 +25,34 @@ inline constexpr std::array k_rooms{
     Room{"process", "core/process", "base quantity geometry material section"},
     Room{"supply", "core/supply", "base quantity"},
     Room{"equipment", "core/equipment", "base quantity geometry material section"},
-    Room{"job", "core/job", "base quantity geometry material section"},
+    Room{"job", "core/job", "base quantity geometry material section equipment"},
     Room{"layout", "core/layout", "base quantity geometry material section"},
     Room{"calc", "core/calc", "base quantity geometry material section process supply layout"},
+    Room{"assembly",
+         "core/assembly",
+         "base quantity geometry material section process job layout calc"},
     Room{"plan",
          "core/plan",
          "base cutting quantity geometry material section process supply equipment job"},
+    Room{"lesson",
+         "core/lesson",
+         "base quantity geometry material section equipment job calc plan"},
     Room{"sheet",
          "core/sheet",
-         "base quantity geometry material section process equipment job plan"},
+         "base quantity geometry material section process equipment job layout assembly plan "
+         "lesson"},
     Room{"assets", "assets", ""},
     Room{"archive",
          "core/archive",
-         "base cutting quantity geometry material section equipment job calc assets"},
+         "base cutting quantity geometry material section equipment job calc plan lesson assets"},
     Room{"edit",
          "core/edit",
-         "base quantity geometry material section process equipment job layout plan sheet"},
+         "base quantity geometry material section process equipment job layout assembly plan "
+         "sheet"},
     Room{"cli",
          "core/cli",
-         "base cutting quantity geometry material section process equipment job calc plan sheet "
-         "assets "
-         "archive "
-         "edit"},
+         "base cutting quantity geometry material section process equipment job layout calc "
+         "assembly plan lesson sheet assets archive edit"},
     Room{"theme", "web/ui/theme", "base quantity"},
     Room{"platform", "web/platform", "base"},
     Room{"widgets", "web/ui/widgets", "base quantity theme platform"},
@@ -58,8 +64,8 @@ inline constexpr std::array k_rooms{
          "platform"},
     Room{"web",
          "web",
-         "base cutting quantity geometry material section process equipment job calc plan sheet "
-         "assets archive edit theme platform widgets views"},
+         "base cutting quantity geometry material section process equipment job calc plan "
+         "lesson sheet assets archive edit theme platform widgets views"},
 };
 
 /// A header of a library belongs to these rooms and to no other.
@@ -69,6 +75,8 @@ struct Library {
 };
 inline constexpr std::array k_libraries{
     Library{"nlohmann/", "archive"},
+    Library{"zlib", "archive"},
+    Library{"qrcodegen", "sheet"},
     Library{"imgui", "theme widgets views platform web bare"},
     Library{"backends/imgui", "platform web bare"},
     Library{"emscripten", "platform web bare cutter"},

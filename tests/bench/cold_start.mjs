@@ -78,7 +78,7 @@ const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.l
 const middle = (all, part) => median(all.map((times) => times[part]));
 
 const bare = join(folder, 'bare');
-for (const needed of [join(bare, 'app.wasm'), join(folder, 'site', 'app.wasm')]) {
+for (const needed of [join(bare, 'app.wasm'), join(folder, 'site', 'index.html')]) {
   if (existsSync(needed)) continue;
   console.log(`${needed} is not built`);
   process.exit(1);

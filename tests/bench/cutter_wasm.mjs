@@ -5,13 +5,13 @@ import { join } from 'node:path';
 
 import { is_kept, machine } from '../../web/site/cutter.mjs';
 
-const [site, work, title] = process.argv.slice(2);
+const [parts, work, title] = process.argv.slice(2);
 const lists = readFileSync(0, 'utf8').trim().split('\n').map((line) => {
   const [name, ms, list, answer] = line.split('\t');
   return { name, ms: Number(ms), list, answer };
 });
 const modules = ['simd', 'plain'].map((name) =>
-  ({ name, module: new WebAssembly.Module(readFileSync(join(site, `cutter-${name}.wasm`))) }));
+  ({ name, module: new WebAssembly.Module(readFileSync(join(parts, `cutter-${name}.wasm`))) }));
 
 let differ = 0;
 let largest = 0;

@@ -151,7 +151,8 @@ const browser = await chromium.launch({
   chromiumSandbox: false,
 });
 const server = await serve(site);
-const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+const context = await browser.newContext(
+  { viewport: { width: 1280, height: 800 }, serviceWorkers: 'block' });
 const page = await context.newPage();
 page.origin = server.origin;
 await page.addInitScript(watch_store);

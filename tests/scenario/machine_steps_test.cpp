@@ -131,7 +131,7 @@ TEST_CASE("every figure in digits is printed on the worksheet") {
         CAPTURE(name);
         const AtWork work(name);
         sheet::SheetOptions options;
-        options.workings = false;
+        options.kinds.workings = false;
         const std::string html =
             sheet::worksheet_html(work.plan, work.file.job, work.file.shop, work.catalog, options);
         int compared = 0;
@@ -141,8 +141,12 @@ TEST_CASE("every figure in digits is printed on the worksheet") {
                 continue;
             const auto& made =
                 work.part(step).part->operations[static_cast<std::size_t>(step.operation)];
-            const sheet::MachineWords words = sheet::machine_words(
-                work.run, static_cast<int>(i), work.plan, work.file.job, work.file.shop);
+            const sheet::MachineWords words = sheet::machine_words(work.run,
+                                                                   static_cast<int>(i),
+                                                                   work.plan,
+                                                                   work.file.job,
+                                                                   work.file.shop,
+                                                                   work.catalog);
             for (const sheet::FigureText& text : words.figures) {
                 if (std::holds_alternative<job::Saddle>(made))
                     continue; // the worksheet names the die in the set-up's title
@@ -212,8 +216,12 @@ TEST_CASE("work that fits only up to a strength begins with its certificate") {
             if (step.kind == MachineWork::certificate) {
                 ++asked;
                 read.insert({step.part, step.operation});
-                const auto words = sheet::machine_words(
-                    work.run, static_cast<int>(i), work.plan, work.file.job, work.file.shop);
+                const auto words = sheet::machine_words(work.run,
+                                                        static_cast<int>(i),
+                                                        work.plan,
+                                                        work.file.job,
+                                                        work.file.shop,
+                                                        work.catalog);
                 CHECK(words.ticks.at(0).find("fits up to ") != std::string::npos);
                 CHECK(words.verdict.rfind("fits up to ", 0) == 0);
             } else if (verdict.outcome == plan::Outcome::fits_up_to) {
@@ -232,8 +240,12 @@ TEST_CASE("every line to tick has words, and every key is there once") {
         for (std::size_t i = 0; i < work.steps().size(); ++i) {
             const MachineStep& step = work.steps()[i];
             CHECK(places.insert(step.key.place).second);
-            const auto words = sheet::machine_words(
-                work.run, static_cast<int>(i), work.plan, work.file.job, work.file.shop);
+            const auto words = sheet::machine_words(work.run,
+                                                    static_cast<int>(i),
+                                                    work.plan,
+                                                    work.file.job,
+                                                    work.file.shop,
+                                                    work.catalog);
             REQUIRE(words.ticks.size() == step.ticks.size());
             for (const std::string& line : words.ticks)
                 CHECK(line.size() > 5);

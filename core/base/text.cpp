@@ -1,5 +1,6 @@
 #include "base/text.h"
 
+#include "base/ascii.h"
 #include "base/contracts.h"
 
 #include <array>
@@ -228,8 +229,7 @@ std::string_view trim(std::string_view text) {
 std::string to_lower_ascii(std::string_view text) {
     std::string out(text);
     for (char& c : out)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
+        c = to_lower(c);
     return out;
 }
 

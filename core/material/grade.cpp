@@ -1,5 +1,6 @@
 #include "material/grade.h"
 
+#include "base/ascii.h"
 #include "base/text.h"
 
 #include <cmath>
@@ -20,6 +21,19 @@ std::string bare_word(std::string_view text) {
             out.push_back(c);
     }
     return out;
+}
+
+/// Whether a text's bare word is this one; asked of every row, so without making it.
+bool reads_as(std::string_view text, std::string_view bare) {
+    std::size_t at = 0;
+    for (const char c : text) {
+        if (c == ' ' || c == '-')
+            continue;
+        if (at == bare.size() || base::to_lower(c) != bare[at])
+            return false;
+        ++at;
+    }
+    return at == bare.size();
 }
 
 // Below half, a shear strength would understate every force; above one no metal is known.
@@ -85,11 +99,11 @@ const Grade* GradeTable::find(std::string_view id_or_name) const {
     if (wanted.empty())
         return nullptr;
     for (const Grade& row : rows) {
-        if (bare_word(row.id) == wanted)
+        if (reads_as(row.id, wanted))
             return &row;
     }
     for (const Grade& row : rows) {
-        if (bare_word(row.name) == wanted)
+        if (reads_as(row.name, wanted))
             return &row;
     }
     return nullptr;

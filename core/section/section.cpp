@@ -1,8 +1,8 @@
 #include "section/section.h"
 
+#include "base/ascii.h"
 #include "base/text.h"
 #include "quantity/input_limits.h"
-
 #include "section/cards.h"
 
 #include <cmath>
@@ -175,13 +175,24 @@ std::string bare_word(std::string_view text) {
     return base::to_lower_ascii(out);
 }
 
-/// Rows that begin with another letter are passed over before their word is made bare: the
-/// catalogue is long, and it is asked for each line of a calculation.
-bool may_begin_alike(std::string_view text, std::string_view bare) {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
-    return !text.empty() &&
-           (text.front() == ' ' || static_cast<unsigned char>(text.front()) >= 0x80 ||
-            (lower(text.front()) == bare.front() && text.size() >= bare.size()));
+/// Whether a text's bare word is this one: the catalogue is long, and it is asked for each line of
+/// a calculation, so without making it.
+bool reads_as(std::string_view text, std::string_view bare) {
+    constexpr std::string_view k_times = "\xC3\x97";
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] == ' ')
+            continue;
+        char c = base::to_lower(text[i]);
+        if (text.substr(i, k_times.size()) == k_times) {
+            c = 'x';
+            ++i;
+        }
+        if (at == bare.size() || c != bare[at])
+            return false;
+        ++at;
+    }
+    return at == bare.size();
 }
 
 } // namespace
@@ -358,8 +369,7 @@ const CatalogSection* SectionTable::find(std::string_view designation) const {
     if (wanted.empty())
         return nullptr;
     for (const CatalogSection& row : rows) {
-        const std::string& word = row.section.designation;
-        if (may_begin_alike(word, wanted) && bare_word(word) == wanted)
+        if (reads_as(row.section.designation, wanted))
             return &row;
     }
     return nullptr;

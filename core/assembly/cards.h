@@ -14,6 +14,7 @@ extern const base::FormulaCard k_raked_rail_card;
 extern const base::FormulaCard k_gate_leaf_card;
 extern const base::FormulaCard k_offset_leg_card;
 extern const base::FormulaCard k_one_saddle_card;
+extern const base::FormulaCard k_even_frame_across_card;
 
 /// Every card above, once.
 [[nodiscard]] std::span<const base::FormulaCard* const> cards();

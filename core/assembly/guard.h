@@ -13,6 +13,7 @@
 
 #include "assembly/infill.h"
 #include "assembly/inputs.h"
+#include "assembly/pieces.h"
 
 namespace treadle::assembly {
 
@@ -24,6 +25,18 @@ struct GuardRules {
     const char* triangle;
 };
 
+/// Pieces of one stretch: of the run or flight itself, or of a landing that goes on from it.
+struct GuardPieces {
+    Piece post;
+    Piece top;
+    Piece bottom;
+    Piece mid;
+    Piece cap;
+    Piece picket;
+    const char* where; ///< behind the words of its rules and figures
+};
+enum class Landing { lower, upper };
+
 enum class Fill { pickets, midrail };
 enum class Joint { welded, punched };
 
@@ -31,7 +44,11 @@ struct Guard {
     GuardRules rules{};
     bool pool = false;
     std::vector<Length> runs; ///< level, over all; a shared post at each corner
-    layout::Slope steps{};    ///< riser and tread of a stair
+    const GuardPieces* pieces = nullptr;
+    GuardRules landing_rules{};
+    Length landings[2]; ///< by Landing; from the flight's last post, which they share; zero: none
+    Length landing_height;
+    layout::Slope steps{}; ///< riser and tread of a stair
     Rake rake;
     Length height;
     Length bottom_gap;
@@ -42,6 +59,7 @@ struct Guard {
     Section cap; ///< no width: none
     Section picket;
     Length picket_width;
+    int per_tread = 0; ///< stair: zero by the limit
     Fill fill = Fill::pickets;
     Joint joint = Joint::welded;
     Length margin;
@@ -76,5 +94,12 @@ struct GuardHeights {
 [[nodiscard]] GuardHeights guard_heights(const Guard& guard);
 [[nodiscard]] Elevation
 draw_guard(const Guard& guard, const std::vector<GuardSide>& sides, const std::string& mark);
+/// Adds a landing, level, to the drawing of its flight.
+void draw_landing(Elevation& out,
+                  const Guard& flight,
+                  const Guard& landing,
+                  const GuardSide& side,
+                  Landing which,
+                  const std::string& mark);
 
 } // namespace treadle::assembly

@@ -16,8 +16,29 @@ namespace {
 using base::Refusal;
 using base::Result;
 
-constexpr Piece k_post{"post", "P", "post"};
-constexpr Piece k_picket{"picket", "K", "picket"};
+constexpr GuardPieces k_run_pieces{{"post", "P", "post"},
+                                   {"top-rail", "T", "top rail"},
+                                   {"bottom-rail", "B", "bottom rail"},
+                                   {"mid-rail", "M", "mid rail"},
+                                   {"cap", "C", "cap rail"},
+                                   {"picket", "K", "picket"},
+                                   ""};
+constexpr GuardPieces k_landing_pieces[] = {
+    {{"lower-post", "LP", "post, lower landing"},
+     {"lower-top-rail", "LT", "top rail, lower landing"},
+     {"lower-bottom-rail", "LB", "bottom rail, lower landing"},
+     {"lower-mid-rail", "LM", "mid rail, lower landing"},
+     {"lower-cap", "LC", "cap rail, lower landing"},
+     {"lower-picket", "LK", "picket, lower landing"},
+     ", lower landing"},
+    {{"upper-post", "UP", "post, upper landing"},
+     {"upper-top-rail", "UT", "top rail, upper landing"},
+     {"upper-bottom-rail", "UB", "bottom rail, upper landing"},
+     {"upper-mid-rail", "UM", "mid rail, upper landing"},
+     {"upper-cap", "UC", "cap rail, upper landing"},
+     {"upper-picket", "UK", "picket, upper landing"},
+     ", upper landing"}};
+bool is_landing(const Guard& guard) { return guard.pieces != &k_run_pieces; }
 
 /// A formula's own name for an input is not the fabricator's.
 Refusal renamed(Refusal refusal) {
@@ -38,8 +59,13 @@ Result<GuardSide> lay_out(const Guard& guard, Length run) {
     const Length limit = opening_limit(guard.rules.opening);
     if (!(limit > guard.margin))
         return Refusal{"margin", "So wide a margin leaves nothing of the opening.", ""};
-    auto made =
-        infill({posts->clear, guard.picket_width, limit - guard.margin, guard.step, guard.rake});
+    auto made = infill({posts->clear,
+                        guard.picket_width,
+                        limit - guard.margin,
+                        guard.step,
+                        guard.rake,
+                        guard.steps.run,
+                        guard.per_tread});
     if (!made.ok())
         return renamed(made.refusal());
     side.infill = std::move(made).value();
@@ -92,10 +118,9 @@ std::optional<Refusal> add_rails(Made& made,
         Piece piece;
         const Section* section;
     };
-    std::vector<Row> rows{{{"top-rail", "T", "top rail"}, &guard.top},
-                          {{"bottom-rail", "B", "bottom rail"}, &guard.bottom}};
+    std::vector<Row> rows{{guard.pieces->top, &guard.top}, {guard.pieces->bottom, &guard.bottom}};
     if (guard.fill == Fill::midrail)
-        rows.push_back({{"mid-rail", "M", "mid rail"}, &guard.bottom});
+        rows.push_back({guard.pieces->mid, &guard.bottom});
     for (const Row& row : rows) {
         for (std::size_t i = 0; i < sides.size(); ++i) {
             Piece piece = row.piece;
@@ -120,7 +145,8 @@ void add_cap(Made& made,
     for (std::size_t i = 0; i < sides.size(); ++i) {
         const bool before = i > 0;
         const bool after = i + 1 < sides.size();
-        const Piece piece{"cap", "C", "cap rail", static_cast<int>(i) + 1};
+        Piece piece = guard.pieces->cap;
+        piece.side = static_cast<int>(i) + 1;
         Length length = guard.rake.along(sides[i].run);
         length += over * (static_cast<double>(before) + static_cast<double>(after));
         job::Part part = straight_part(piece, mark, guard.grade, guard.cap, length, 1);
@@ -160,12 +186,13 @@ std::optional<Refusal> add_pickets(Made& made,
     const auto length = picket_length(guard, heights);
     if (!length.ok())
         return length.refusal();
-    job::Part part = straight_part(k_picket, mark, guard.grade, guard.picket, *length, count);
+    const Piece& piece = guard.pieces->picket;
+    job::Part part = straight_part(piece, mark, guard.grade, guard.picket, *length, count);
     const Angle bevel = guard.rake.slope ? guard.rake.angle : Angle{};
     cut_ends(part, bevel, -bevel);
     if (guard.rake.slope)
         add_note(part, "ends parallel, to the slope; length from long point to opposite point");
-    add(made, k_picket, std::move(part));
+    add(made, piece, std::move(part));
     return std::nullopt;
 }
 
@@ -174,15 +201,16 @@ void add_posts(Made& made,
                const GuardHeights& heights,
                const std::vector<GuardSide>& sides,
                const std::string& mark) {
-    int count = 1;
+    int count = is_landing(guard) ? 0 : 1; // a landing's first post is the flight's last
     for (const GuardSide& side : sides)
         count += side.panels;
     const Length length = guard.height - heights.cap - guard.base + guard.below;
-    job::Part part = straight_part(k_post, mark, guard.post_grade, guard.post, length, count);
+    const Piece& piece = guard.pieces->post;
+    job::Part part = straight_part(piece, mark, guard.post_grade, guard.post, length, count);
     cut_ends(part);
     if (guard.rake.slope)
         add_note(part, "from the nosing line; add what lies below it where the post stands");
-    add(made, k_post, std::move(part));
+    add(made, piece, std::move(part));
 }
 
 void hold_rules(Made& made,
@@ -190,27 +218,28 @@ void hold_rules(Made& made,
                 const GuardHeights& heights,
                 const std::vector<GuardSide>& sides) {
     Length gap;
+    const std::string where = guard.pieces->where;
     for (const GuardSide& side : sides)
         gap = std::max(gap, side.infill.largest_gap);
     if (guard.fill == Fill::pickets) {
-        hold(made.rules, guard.rules.opening, "opening between pickets and at posts", gap);
+        hold(made.rules, guard.rules.opening, "opening between pickets and at posts" + where, gap);
     } else {
         const Length between = (heights.between - heights.bottom) / 2.0;
-        hold(made.rules, guard.rules.opening, "opening between rails", between);
+        hold(made.rules, guard.rules.opening, "opening between rails" + where, between);
         if (const auto rule = layout::midrail_working(guard.height); rule.ok())
             made.workings.push_back(*rule);
     }
     if (guard.rules.triangle == nullptr)
         hold(made.rules,
              guard.rules.bottom != nullptr ? guard.rules.bottom : guard.rules.opening,
-             "opening under the bottom rail",
+             "opening under the bottom rail" + where,
              guard.bottom_gap);
     if (guard.wall_gap > Length{})
         hold(made.rules,
              guard.rules.opening,
              "opening from the last post to the wall",
              guard.wall_gap);
-    hold(made.rules, guard.rules.height, "height of the top edge", guard.height);
+    hold(made.rules, guard.rules.height, "height of the top edge" + where, guard.height);
     const Length tops = heights.between + heights.top;
     if (guard.pool && tops < inches(45.0)) // by ISPSC 305: rails less than 45 in apart, tops
         hold(made.rules, "pool-picket-gap", "gap between pickets, rails under 45 in apart", gap);
@@ -233,10 +262,18 @@ std::optional<Refusal> hold_triangle(Made& made, const Guard& guard) {
     return std::nullopt;
 }
 
+Result<Working> picket_working(const Guard& guard, const GuardSide& side) {
+    if (guard.per_tread == 0)
+        return layout::picket_working(side.infill.question);
+    return layout::per_tread_working(
+        guard.steps.run, guard.per_tread, guard.picket_width, opening_limit(guard.rules.opening));
+}
+
 void add_figures(Made& made, const Guard& guard, const std::vector<GuardSide>& sides) {
     for (std::size_t i = 0; i < sides.size(); ++i) {
         const GuardSide& side = sides[i];
-        const std::string where = sides.size() > 1 ? ", side " + std::to_string(i + 1) : "";
+        const std::string where =
+            (sides.size() > 1 ? ", side " + std::to_string(i + 1) : "") + guard.pieces->where;
         made.figures.push_back({"panels" + where, whole(side.panels)});
         made.figures.push_back({"clear between posts, level" + where, side.clear});
         if (const auto posts = layout::post_working({side.run, guard.post.width, guard.spacing});
@@ -248,7 +285,9 @@ void add_figures(Made& made, const Guard& guard, const std::vector<GuardSide>& s
         made.figures.push_back({"clear gap, level" + where, side.infill.gap});
         made.figures.push_back(
             {"pitch of pickets along the rail" + where, guard.rake.along(side.infill.pitch)});
-        if (const auto pickets = layout::picket_working(side.infill.question); pickets.ok())
+        made.marks.push_back({"near faces of pickets, from the post's face along the rail" + where,
+                              side.infill.faces});
+        if (const auto pickets = picket_working(guard, side); pickets.ok())
             made.workings.push_back(*pickets);
     }
     if (!guard.rake.slope)
@@ -268,6 +307,61 @@ void add_figures(Made& made, const Guard& guard, const std::vector<GuardSide>& s
             made.workings.push_back(*working);
 }
 
+/// One stretch: its parts, rules and figures, and its sides for the drawing.
+std::optional<Refusal> make_stretch(Made& made,
+                                    Inputs& in,
+                                    const Guard& guard,
+                                    std::vector<GuardSide>& sides,
+                                    const std::string& mark) {
+    const GuardHeights heights = guard_heights(guard);
+    if (!(heights.between > Length{}) || !(guard.height > heights.cap + guard.base))
+        in.refuse({"height", "Rails and gap leave no room under this height.", ""});
+    if (guard.fill == Fill::midrail && !(heights.between > rail_depth(guard.bottom)))
+        in.refuse({"height", "No mid rail fits between the rails.", ""});
+    for (const Length run : guard.runs) {
+        auto side = lay_out(guard, run);
+        if (!side.ok())
+            return side.refusal();
+        sides.push_back(std::move(side).value());
+    }
+    if (in.failed())
+        return in.refusal();
+    add_posts(made, guard, heights, sides, mark);
+    if (auto fault = add_rails(made, guard, sides, mark))
+        return fault;
+    add_cap(made, guard, sides, mark);
+    if (auto fault = add_pickets(made, guard, heights, sides, mark))
+        return fault;
+    hold_rules(made, guard, heights, sides);
+    if (auto fault = hold_triangle(made, guard))
+        return fault;
+    add_figures(made, guard, sides);
+    return std::nullopt;
+}
+
+/// The level stretch that goes on from a flight's last post, by the rules of a level guard.
+Guard landing_of(const Guard& flight, Landing which) {
+    Guard level = flight;
+    level.pieces = &k_landing_pieces[static_cast<int>(which)];
+    level.rules = flight.landing_rules;
+    level.runs = {flight.landings[static_cast<int>(which)]};
+    level.height = flight.landing_height;
+    level.steps = {};
+    level.rake = {};
+    level.per_tread = 0;
+    level.wall_gap = {};
+    return level;
+}
+
+Refusal at_landing(Refusal fault, Landing which) {
+    // The flight was made with the same post and spacing: the landing is what is too short.
+    if (fault.field == "run" || fault.field == "post" || fault.field == "spacing")
+        fault.field = which == Landing::lower ? "lower_landing" : "upper_landing";
+    if (fault.field == "height")
+        fault.field = "landing_height";
+    return fault;
+}
+
 } // namespace
 
 GuardHeights guard_heights(const Guard& guard) {
@@ -280,34 +374,24 @@ GuardHeights guard_heights(const Guard& guard) {
     return out;
 }
 
-Result<Made> make_guard(Inputs& in, const Guard& guard, const std::string& mark) {
-    const GuardHeights heights = guard_heights(guard);
-    if (!(heights.between > Length{}) || !(guard.height > heights.cap + guard.base))
-        in.refuse({"height", "Rails and gap leave no room under this height.", ""});
-    if (guard.fill == Fill::midrail && !(heights.between > rail_depth(guard.bottom)))
-        in.refuse({"height", "No mid rail fits between the rails.", ""});
-    std::vector<GuardSide> sides;
-    for (const Length run : guard.runs) {
-        auto side = lay_out(guard, run);
-        if (!side.ok())
-            return side.refusal();
-        sides.push_back(std::move(side).value());
-    }
-    if (in.failed())
-        return in.refusal();
+Result<Made> make_guard(Inputs& in, const Guard& asked, const std::string& mark) {
+    Guard guard = asked;
+    guard.pieces = &k_run_pieces;
     Made made;
-    add_posts(made, guard, heights, sides, mark);
-    if (auto fault = add_rails(made, guard, sides, mark))
+    std::vector<GuardSide> sides;
+    if (auto fault = make_stretch(made, in, guard, sides, mark))
         return *fault;
-    add_cap(made, guard, sides, mark);
-    if (auto fault = add_pickets(made, guard, heights, sides, mark))
-        return *fault;
-    hold_rules(made, guard, heights, sides);
-    if (auto fault = hold_triangle(made, guard))
-        return *fault;
-    add_figures(made, guard, sides);
-    made.cautions.emplace_back(k_code_governs);
     made.elevation = draw_guard(guard, sides, mark);
+    for (const Landing which : {Landing::lower, Landing::upper}) {
+        if (guard.landings[static_cast<int>(which)] == Length{})
+            continue;
+        const Guard landing = landing_of(guard, which);
+        std::vector<GuardSide> own;
+        if (auto fault = make_stretch(made, in, landing, own, mark))
+            return at_landing(*fault, which);
+        draw_landing(made.elevation, guard, landing, own.front(), which, mark);
+    }
+    made.cautions.emplace_back(k_code_governs);
     return made;
 }
 

@@ -18,15 +18,16 @@ constexpr GuardRules k_level[] = {
     {"pool-opening", "pool-barrier-height", "pool-bottom-gap", nullptr},
     {"uk-opening", "uk-guard-height", nullptr, nullptr},
 };
-/// The table has the triangle of dwellings alone; it stands for other buildings too, and says whose
-/// it is. Elsewhere the triangle is an opening like any other.
+/// Where a code has no triangle of its own it is an opening like any other.
 constexpr GuardRules k_stair[] = {
     {"irc-stair-opening", "irc-stair-guard-height", nullptr, "irc-stair-triangle"},
-    {"ibc-opening", "ibc-guard-height", nullptr, "irc-stair-triangle"},
+    {"ibc-opening", "ibc-guard-height", nullptr, "ibc-stair-triangle"},
     {"osha-opening", "osha-stair-rail-height", nullptr, "osha-opening"},
     {"uk-opening", "uk-stair-guard-height", nullptr, "uk-opening"},
 };
 constexpr int k_pool = 3;
+constexpr int k_level_uk = 4;
+constexpr int k_stair_uk = 3;
 
 constexpr InputSpec k_sections[] = {
     {"post", InputKind::section, true, "tube, pipe, square or round", "", "tube 2 x 2 x 1/8 in"},
@@ -92,6 +93,30 @@ constexpr InputSpec k_flight[] = {
     {"height", InputKind::length, true, "nosing line to the top edge, upright", "", "36 in"},
     {"bottom_gap", InputKind::length, true, "nosing line to the bottom rail, upright", "", "1 in"},
     {"spacing", InputKind::length, true, "of posts on centres, level, at most", "", "6 ft"},
+    {"per_tread",
+     InputKind::count,
+     false,
+     "pickets on each tread; by the opening's limit if not given",
+     "",
+     "2"},
+    {"upper_landing",
+     InputKind::length,
+     false,
+     "level, on from the flight's top post, straight or round a corner",
+     "",
+     "4 ft"},
+    {"lower_landing",
+     InputKind::length,
+     false,
+     "level, on from the flight's bottom post",
+     "",
+     "3 ft"},
+    {"landing_height",
+     InputKind::length,
+     false,
+     "surface to the top edge there; the flight's if not given",
+     "",
+     "42 in"},
 };
 constexpr auto k_run_inputs = joined(k_run, k_sections);
 constexpr auto k_stair_inputs = joined(k_flight, k_sections);
@@ -151,6 +176,13 @@ Guard read_guard(Inputs& in, bool stair) {
     if (!stair || in.failed())
         return guard;
     guard.steps = {in.size("riser"), in.size("tread")};
+    guard.per_tread = in.count_or("per_tread", 1, 20, 0);
+    guard.landing_rules = k_level[rule == k_stair_uk ? k_level_uk : rule];
+    guard.landings[0] = in.size("lower_landing");
+    guard.landings[1] = in.size("upper_landing");
+    guard.landing_height = in.size_or("landing_height", guard.height);
+    if (in.has("landing_height") && !in.has("lower_landing") && !in.has("upper_landing"))
+        in.refuse({"landing_height", "There is no landing to be so high.", "upper_landing first"});
     if (in.failed())
         return guard;
     const auto rake = rake_of(guard.steps);

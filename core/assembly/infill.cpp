@@ -16,6 +16,9 @@ using base::Result;
 using geometry::HoleShape;
 using section::Shape;
 
+constexpr double k_most_pickets = 1000.0;
+constexpr double k_exact_fit = 1e-9; // of a pitch: no picket more for what fits
+
 /// Centres rounded along the rail; their level gaps are looked at again.
 void round_marks(InfillMade& made, const Infill& q) {
     const double level = q.rake.slope ? std::cos(q.rake.angle.in_radians()) : 1.0;
@@ -27,6 +30,12 @@ void round_marks(InfillMade& made, const Infill& q) {
         before = mark * level;
     }
     made.largest_gap = std::max(made.largest_gap, q.clear - before - q.picket / 2.0);
+}
+
+InfillMade with_faces(InfillMade made, const Infill& q) {
+    for (const Length mark : made.marks)
+        made.faces.push_back(mark - q.rake.along(q.picket / 2.0));
+    return made;
 }
 
 Result<InfillMade> answered(const Infill& q, Length planned) {
@@ -48,7 +57,32 @@ Result<InfillMade> answered(const Infill& q, Length planned) {
         if (layout::clearly_less(q.planned, made.largest_gap))
             return Refusal{"step", "Rounded to this step, a gap passes the limit.", ""};
     }
-    return made;
+    return with_faces(std::move(made), q);
+}
+
+/// So many on each tread: the end gaps share what the equal ones leave, and are none of them wider.
+Result<InfillMade> answered_by_tread(const Infill& q) {
+    InfillMade made;
+    made.question = {q.clear, q.picket, q.planned, layout::PanelEnds::gap, {}};
+    made.pitch = q.tread / static_cast<double>(q.per_tread);
+    const auto gap = layout::per_tread_working(q.tread, q.per_tread, q.picket, q.planned);
+    if (!gap.ok())
+        return Refusal{"per_tread", gap.refusal().reason, gap.refusal().detail};
+    made.gap = std::get<Length>(gap->result.value);
+    const double pitches = (q.clear - made.gap) / made.pitch;
+    if (pitches > k_most_pickets)
+        return Refusal{"tread", "So short a tread makes too many pickets.", ""};
+    made.count = std::max(0, static_cast<int>(std::ceil(pitches - k_exact_fit)));
+    const double between = made.count > 0 ? made.count - 1.0 : 0.0;
+    const Length end = made.count > 0 ? (q.clear - q.picket - between * made.pitch) / 2.0 : q.clear;
+    if (end < Length{})
+        return Refusal{"per_tread", "So many pickets have no room between posts so close.", ""};
+    made.largest_gap = made.count > 1 ? std::max(made.gap, end) : end;
+    for (int i = 0; i < made.count; ++i)
+        made.marks.push_back(q.rake.along(end + i * made.pitch + q.picket / 2.0));
+    if (q.step > Length{})
+        round_marks(made, q);
+    return with_faces(std::move(made), q);
 }
 
 } // namespace
@@ -68,7 +102,7 @@ Result<Rake> rake_of(const layout::Slope& slope) {
 }
 
 Result<InfillMade> infill(const Infill& q) {
-    auto made = answered(q, q.planned);
+    auto made = q.per_tread > 0 ? answered_by_tread(q) : answered(q, q.planned);
     // Where rounding eats into the planned limit, one step less is planned: then no rounded gap
     // can.
     if (!made.ok() && made.refusal().field == "step" && q.step < q.planned)

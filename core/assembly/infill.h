@@ -29,7 +29,9 @@ struct Infill {
     Length picket;
     Length planned; ///< the limit less the shop's margin
     Length step;    ///< places are rounded to it; zero: the pitch is exact
-    Rake rake;
+    Rake rake{};
+    Length tread{};    ///< level, of one step; with a count: so many on each, whatever the limit
+    int per_tread = 0; ///< zero: as few as the planned limit allows
 };
 struct InfillMade {
     layout::PicketQuestion question; ///< what was answered in the end
@@ -38,8 +40,9 @@ struct InfillMade {
     Length pitch;              ///< level, exact
     Length largest_gap;        ///< level, after the rounding of the places
     std::vector<Length> marks; ///< centres along the rail, from the face of the first upright
+    std::vector<Length> faces; ///< near faces, likewise
 };
-/// Refuses "picket", "opening" or "step".
+/// Refuses "picket", "opening", "per_tread" or "step".
 [[nodiscard]] base::Result<InfillMade> infill(const Infill& question);
 
 /// Least width in the direction of the gap. Refuses what is no picket here.

@@ -43,6 +43,12 @@ struct Figure {
     AnyQuantity value;
 };
 
+/// Places to be marked on a bar or along a run, all from one face.
+struct Marks {
+    std::string words; ///< "near faces of pickets, from the post's face along the rail"
+    std::vector<Length> places;
+};
+
 /// A paper template to be wrapped round the branch where no tool of the crib makes the joint.
 struct WrapTemplate {
     std::string mark;
@@ -83,6 +89,7 @@ struct Made {
     std::vector<RolePart> parts;
     std::vector<RuleLine> rules;
     std::vector<Figure> figures;
+    std::vector<Marks> marks;
     std::vector<Working> workings;
     std::vector<WrapTemplate> templates;
     std::vector<std::string> cautions;

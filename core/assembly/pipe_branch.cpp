@@ -9,6 +9,7 @@
 #include "assembly/inputs.h"
 #include "assembly/kinds.h"
 #include "assembly/pieces.h"
+#include "assembly/rule_lines.h"
 #include "layout/saddle.h"
 
 namespace treadle::assembly {
@@ -39,6 +40,12 @@ constexpr calc::InputSpec k_inputs[] = {
      "gap left at each saddle; none if not given",
      "",
      "1/32 in"},
+    {"die",
+     InputKind::length,
+     false,
+     "outside diameter that the saddle die at hand is for; the run's own if not given",
+     "",
+     "1.9 in"},
     {"count", InputKind::count, false, "of branches; 1 if not given", "", "4"},
     {"grade", InputKind::material, true, "of the pipe", "", "A53-B"},
 };
@@ -55,6 +62,7 @@ struct Branch {
     SaddleJoint joint;
     Length second_run; ///< zero: a square end
     Length centres, fit_up;
+    Length die; ///< zero: one for each run
     int count = 1;
     std::string grade;
     /// What a tool that saddles square pipe on meeting axes can make.
@@ -75,6 +83,7 @@ Branch read(Inputs& in) {
     b.joint.offset = in.place_or("offset", Length{});
     b.joint.edge = in.word<layout::SaddleEdge>("lay_out");
     b.fit_up = in.place_or("fit_up", Length{});
+    b.die = in.size("die");
     b.count = in.count_or("count", 1, 10000, 1);
     b.grade = in.grade("grade");
     if (!in.failed() && b.pipe.shape != section::Shape::pipe)
@@ -132,6 +141,29 @@ std::optional<Refusal> add_end(Made& made, job::Part& part, const Branch& b, boo
     return std::nullopt;
 }
 
+/// What a die for another run leaves open, at one end.
+std::optional<Refusal> hold_die(Made& made, const Branch& b, Length run_od, const char* end) {
+    const layout::SaddleDie die{b.die, run_od, b.joint.branch_od};
+    const auto gaps = layout::die_mismatch(die);
+    if (!gaps.ok())
+        return Refusal{"die", gaps.refusal().reason, gaps.refusal().detail};
+    const bool at_crown = gaps->crown_gap > Length{};
+    const auto working = at_crown ? layout::crown_gap_working(die) : layout::flank_gap_working(die);
+    if (working.ok())
+        made.workings.push_back(*working);
+    hold(made.rules,
+         {"saddle-die-gap",
+          inches(1.0 / 16.0),
+          true,
+          false,
+          "common-practice-layout",
+          base::Evidence::common_practice,
+          "Over it: another die, or hand work."},
+         std::string(at_crown ? "gap at the crown, " : "gap at the flanks, ") + end,
+         at_crown ? gaps->crown_gap : gaps->flank_gap);
+    return std::nullopt;
+}
+
 void draw(Made& made, const Branch& b, Length length) {
     Elevation& out = made.elevation;
     const Length run = b.joint.run_od;
@@ -173,6 +205,16 @@ Result<Made> make_branch(Inputs& in, const std::string& mark) {
     if (b.second_run > Length{})
         if (auto fault = add_end(made, part, b, true))
             return *fault;
+    if (b.die > Length{} && !b.by_tool())
+        made.cautions.emplace_back("The die is not used: none saddles pipe at an angle or off "
+                                   "centre.");
+    else if (b.die > Length{}) {
+        auto fault = hold_die(made, b, b.joint.run_od, "start");
+        if (!fault && b.second_run > Length{})
+            fault = hold_die(made, b, b.second_run, "finish");
+        if (fault)
+            return *fault;
+    }
     if (!b.by_tool()) {
         add_note(part,
                  "angled or offset: no saddle tool makes this end; cut by its paper template");

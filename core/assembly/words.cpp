@@ -1,5 +1,9 @@
 #include "assembly/words.h"
 
+#include <algorithm>
+
+#include "layout/guard_limit.h"
+
 namespace treadle::assembly {
 
 namespace {
@@ -11,6 +15,35 @@ std::string beside(Length value, Length limit, PrintStyle style) {
                                                          : text;
 }
 
+struct Code {
+    std::string_view id; ///< begins the names of its rules, and chooses it
+    const char* title;
+    const char* where;
+};
+constexpr Code k_codes[] = {{"irc", "IRC", "IRC, dwellings"},
+                            {"ibc", "IBC", "IBC, other buildings"},
+                            {"osha", "OSHA", "OSHA 1910.29, workplaces"},
+                            {"ada", "ADA", "ADA"},
+                            {"pool", "ISPSC", "ISPSC 305, pool barriers"},
+                            {"uk", "UK Document K", "UK Document K"},
+                            {"common", "common practice", "common practice"}};
+
+std::string spaced(std::string_view words) {
+    std::string out(words);
+    std::replace(out.begin(), out.end(), '-', ' ');
+    return out;
+}
+
+/// "IRC, guard of a dwelling"; a rule of the trade has its words apart.
+std::string rule_title(std::string_view rule) {
+    const layout::GuardLimit* row = layout::find_guard_limit(rule);
+    const std::string_view begins = rule.substr(0, rule.find('-'));
+    for (const Code& code : k_codes)
+        if (row != nullptr && begins == code.id)
+            return std::string(code.title) + ", " + row->what;
+    return spaced(rule);
+}
+
 } // namespace
 
 std::string rule_words(const RuleLine& line, PrintStyle style) {
@@ -20,7 +53,14 @@ std::string rule_words(const RuleLine& line, PrintStyle style) {
 }
 
 std::string answer_words(const RuleLine& line) {
-    return std::string(held_word(line.held)) + " " + line.rule;
+    return std::string(held_word(line.held)) + " " + rule_title(line.rule);
+}
+
+std::string choice_words(std::string_view choice) {
+    for (const Code& code : k_codes)
+        if (choice == code.id)
+            return code.where;
+    return spaced(choice);
 }
 
 std::string figure_words(const Figure& figure, PrintStyle style) {
@@ -29,6 +69,13 @@ std::string figure_words(const Figure& figure, PrintStyle style) {
     if (const auto* angle = std::get_if<Angle>(&figure.value))
         return print(*angle, style);
     return quantity::print_working(figure.value, style);
+}
+
+std::string marks_words(const Marks& marks, PrintStyle style) {
+    std::string out = marks.words + ":";
+    for (std::size_t i = 0; i < marks.places.size(); ++i)
+        out += (i == 0 ? " " : ", ") + print(marks.places[i], style);
+    return out;
 }
 
 std::string template_words(const WrapTemplate& wrap, PrintStyle style) {

@@ -82,6 +82,8 @@ std::string in_words(const edit::LayoutReading& reading, PrintStyle style) {
     out += line("Figures");
     for (const edit::LayoutFigureRow& figure : reading.figures)
         out += line("  " + figure.words + ": " + figure.value);
+    for (const std::string& words : reading.marks)
+        out += line("  " + words);
     for (const std::string& words : reading.templates)
         out += line(words);
     for (const std::string& words : reading.cautions)

@@ -84,14 +84,19 @@ std::vector<LayoutField> layout_fields(std::string_view id) {
     const assembly::Kind* kind = assembly::find_kind(id);
     if (kind == nullptr)
         return out;
-    for (const calc::InputSpec& spec : kind->inputs)
-        out.push_back({spec.name,
-                       spaced(spec.name),
-                       spec.meaning,
-                       spec.example,
-                       field_kind(spec.kind),
-                       split(spec.choices),
-                       spec.required});
+    for (const calc::InputSpec& spec : kind->inputs) {
+        LayoutField field{spec.name,
+                          spaced(spec.name),
+                          spec.meaning,
+                          spec.example,
+                          field_kind(spec.kind),
+                          split(spec.choices),
+                          {},
+                          spec.required};
+        for (const std::string& choice : field.choices)
+            field.choice_words.push_back(assembly::choice_words(choice));
+        out.push_back(std::move(field));
+    }
     return out;
 }
 
@@ -128,6 +133,8 @@ read_layout(const job::Job& job, const AddLayout& asked, const job::Catalog& cat
         out.rules.push_back(rule_row(line, job.style));
     for (const assembly::Figure& figure : made->figures)
         out.figures.push_back({figure.words, assembly::figure_words(figure, job.style)});
+    for (const assembly::Marks& marks : made->marks)
+        out.marks.push_back(assembly::marks_words(marks, job.style));
     for (const assembly::WrapTemplate& wrap : made->templates)
         out.templates.push_back(assembly::template_words(wrap, job.style));
     out.workings = made->workings;

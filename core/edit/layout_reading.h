@@ -25,6 +25,7 @@ struct LayoutField {
     std::string example;
     FieldKind kind = FieldKind::length;
     std::vector<std::string> choices;
+    std::vector<std::string> choice_words; ///< the same, as they are read
     bool required = false;
 };
 struct LayoutKindRow {
@@ -48,7 +49,7 @@ struct LayoutPartRow {
 struct LayoutRuleRow {
     assembly::Held held = assembly::Held::meets;
     std::string words;  ///< "opening between pickets: 3-13/16 in, under 4 in"
-    std::string answer; ///< "meets irc-opening"
+    std::string answer; ///< "meets IRC, opening"
     std::string source; ///< key of assets/sources.json
     std::string evidence;
     std::string remark;
@@ -62,6 +63,7 @@ struct LayoutReading {
     std::vector<LayoutPartRow> parts;
     std::vector<LayoutRuleRow> rules;
     std::vector<LayoutFigureRow> figures;
+    std::vector<std::string> marks; ///< rows of places to be marked, in words
     std::vector<Working> workings;
     std::vector<std::string> templates; ///< paper templates that go with the parts, in words
     std::vector<std::string> cautions;

@@ -31,8 +31,8 @@ struct GuardLimit {
 /// All rule names, "a|b|c", in the order of the table.
 inline constexpr const char* k_guard_rules =
     "irc-drop|irc-guard-height|irc-stair-guard-height|irc-opening|irc-stair-opening|"
-    "irc-stair-triangle|ibc-guard-height|ibc-opening|ibc-upper-opening|ibc-relaxed-opening|"
-    "ibc-2000-upper-opening|osha-top-edge|osha-opening|osha-stair-rail-height|"
+    "irc-stair-triangle|ibc-guard-height|ibc-opening|ibc-upper-opening|ibc-stair-triangle|"
+    "ibc-relaxed-opening|ibc-2000-upper-opening|osha-top-edge|osha-opening|osha-stair-rail-height|"
     "osha-handrail-height|osha-finger-room|osha-toeboard-height|osha-toeboard-gap|"
     "ada-handrail-height|ada-round-grip|ada-grip-perimeter|ada-grip-across|ada-wall-clearance|"
     "ada-extension|pool-barrier-height|pool-opening|pool-picket-gap|pool-bottom-gap|uk-opening|"

@@ -42,6 +42,11 @@ void write_rules(Html& html, const SheetInputs& in, const assembly::Made& made) 
                   "). " + line.remark);
         html.close();
     }
+    for (const assembly::Figure& figure : made.figures)
+        html.element("li",
+                     base::capital(figure.words) + ": " + assembly::figure_words(figure, in.style));
+    for (const assembly::Marks& marks : made.marks)
+        html.element("li", base::capital(assembly::marks_words(marks, in.style)));
     for (const assembly::WrapTemplate& wrap : made.templates)
         html.element("li", assembly::template_words(wrap, in.style));
     for (const std::string& caution : made.cautions)

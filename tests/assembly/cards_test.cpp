@@ -17,5 +17,6 @@ TEST_CASE("every card of a layout says what it is, where it holds and who says s
         CHECK(!card->symbols.empty());
         CHECK(card->evidence == base::Evidence::derived);
     }
-    CHECK(ids == std::set<std::string>{"raked-rail", "gate-leaf", "offset-leg", "one-saddle"});
+    CHECK(ids == std::set<std::string>{
+                     "raked-rail", "gate-leaf", "offset-leg", "one-saddle", "even-frame-across"});
 }

@@ -9,6 +9,7 @@
 #include <doctest/doctest.h>
 
 #include <string>
+#include <vector>
 
 #include "assembly/kind.h"
 
@@ -72,6 +73,16 @@ inline const assembly::RuleLine& rule(const assembly::Made& made, const std::str
             return line;
     FAIL("no line of the rule " << name);
     return made.rules.front();
+}
+
+/// The worse of a rule's two bounds.
+inline assembly::Held worst_of(const assembly::Made& made, const std::string& name) {
+    std::vector<assembly::RuleLine> lines;
+    for (const assembly::RuleLine& line : made.rules)
+        if (line.rule == name)
+            lines.push_back(line);
+    REQUIRE_FALSE(lines.empty());
+    return assembly::worst(lines);
 }
 
 inline Length figure(const assembly::Made& made, const std::string& words) {

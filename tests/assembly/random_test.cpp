@@ -17,38 +17,32 @@ namespace {
 constexpr int k_runs = 1000;
 constexpr std::uint64_t k_seed = 20260417;
 
-/// The demo shop with the ratings filled in that it lacks on purpose (raked bars, a V against a
-/// standing leg), so that what is left unsaid is ours.
-const equipment::Shop& whole_shop() {
-    static const equipment::Shop shop = [] {
-        equipment::Shop out = test::demo(UnitSystem::inch).shop;
-        for (equipment::Station& station : out.machine.stations)
+constexpr UnitSystem k_systems[] = {UnitSystem::inch, UnitSystem::metric};
+
+/// A demo shop with the ratings filled in that it lacks on purpose (raked bars, a V against a
+/// standing leg), so that what is left unsaid is ours, and a job that is empty.
+struct Bench {
+    equipment::Shop shop;
+    job::Job job;
+
+    explicit Bench(UnitSystem units) : shop(test::demo(units).shop) {
+        for (equipment::Station& station : shop.machine.stations)
             if (!station.largest_mitre)
                 station.largest_mitre = degrees(45.0);
-        for (equipment::Attachment& attachment : out.machine.attachments)
+        for (equipment::Attachment& attachment : shop.machine.attachments)
             if (!attachment.flange_clearance)
                 attachment.flange_clearance = inches(3.0 / 8.0);
-        return out;
-    }();
-    return shop;
-}
-
-const job::Job& bare_job() {
-    static const job::Job job = [] {
-        job::Job out;
-        out.style = {UnitSystem::inch, 16};
-        return out;
-    }();
-    return job;
-}
+        job.style = {units, 16};
+    }
+};
 
 /// Whether the crib has a saddle die for this pipe on that run; a die that nobody owns has no
 /// limit.
-bool owns_saddle(const job::Part& part, const job::Operation& operation) {
+bool owns_saddle(const Bench& bench, const job::Part& part, const job::Operation& operation) {
     const auto* saddle = std::get_if<job::Saddle>(&operation);
     if (saddle == nullptr)
         return true;
-    for (const equipment::SaddleDie& die : whole_shop().crib.saddle_dies)
+    for (const equipment::SaddleDie& die : bench.shop.crib.saddle_dies)
         if (std::abs(to_inches(die.branch_diameter - part.section.width)) < 0.02 &&
             std::abs(to_inches(die.run_diameter - saddle->run_diameter)) < 0.02)
             return true;
@@ -56,11 +50,11 @@ bool owns_saddle(const job::Part& part, const job::Operation& operation) {
 }
 
 /// Every operation that the shop has the tool for is answered, with yes or with no.
-void check_planned(const assembly::RolePart& made, const std::string& mark) {
+void check_planned(const Bench& bench, const assembly::RolePart& made, const std::string& mark) {
     job::Part part = made.part;
     part.id = "p1";
     const auto ref = std::make_shared<const job::Part>(part);
-    const plan::PartPlan plan = plan::plan_part(ref, bare_job(), whole_shop(), test::catalog());
+    const plan::PartPlan plan = plan::plan_part(ref, bench.job, bench.shop, test::catalog());
     CAPTURE(mark);
     CAPTURE(made.role);
     if (plan.problem)
@@ -68,7 +62,7 @@ void check_planned(const assembly::RolePart& made, const std::string& mark) {
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
         const plan::OperationPlan& operation = plan.operations[i];
         if (operation.outcome != plan::Outcome::cannot_be_said ||
-            !owns_saddle(part, part.operations[i]))
+            !owns_saddle(bench, part, part.operations[i]))
             continue;
         std::string missing;
         for (const plan::Check& check : operation.checks)
@@ -109,68 +103,78 @@ bool has_pickets(std::string_view kind) {
     return kind == "guard-run" || kind == "guard-stair" || kind == "fence-run" || kind == "gate";
 }
 
+void check_one(const Bench& bench,
+               const char* kind,
+               const assembly::Values& values,
+               const assembly::Ground& ground) {
+    const auto made = assembly::make(kind, "L1", values, ground);
+    if (!made.ok()) {
+        FAIL_CHECK(made.refusal().field << ": " << made.refusal().reason);
+        return;
+    }
+    for (const assembly::RuleLine& line : made->rules)
+        if (line.sphere && line.words.rfind("opening between pickets", 0) == 0) {
+            CHECK(line.value < line.limit);
+            CHECK(line.held == assembly::Held::meets);
+        }
+    if (has_pickets(kind))
+        check_sums(*made);
+    std::set<std::string> roles;
+    for (const assembly::RolePart& part : made->parts) {
+        CHECK(roles.insert(part.role).second);
+        check_planned(bench, part, kind);
+    }
+}
+
 } // namespace
 
-TEST_CASE("a thousand of each kind: gaps under the limit, sums exact, every part answered") {
+TEST_CASE("a thousand of each kind, inch and metric: gaps under the limit, sums exact, every part "
+          "answered") {
     std::set<std::string_view> kinds;
-    for (const test::RandomKind& random : test::random_kinds()) {
-        kinds.insert(random.kind);
-        test::Dice dice(k_seed);
-        int refused = 0;
-        for (int run = 0; run < k_runs; ++run) {
-            const assembly::Values values = random.values(dice);
-            const auto made = assembly::make(random.kind, "L1", values, test::ground());
-            CAPTURE(random.kind);
-            CAPTURE(run);
-            if (!made.ok()) {
-                FAIL_CHECK(made.refusal().field << ": " << made.refusal().reason);
-                ++refused;
-                continue;
-            }
-            for (const assembly::RuleLine& line : made->rules)
-                if (line.sphere && line.words.rfind("opening between pickets", 0) == 0) {
-                    CHECK(line.value < line.limit);
-                    CHECK(line.held == assembly::Held::meets);
-                }
-            if (has_pickets(random.kind))
-                check_sums(*made);
-            std::set<std::string> roles;
-            for (const assembly::RolePart& part : made->parts) {
-                CHECK(roles.insert(part.role).second);
-                check_planned(part, random.kind);
+    for (const UnitSystem units : k_systems) {
+        const Bench bench(units);
+        for (const test::RandomKind& random : test::random_kinds()) {
+            kinds.insert(random.kind);
+            test::Dice dice(k_seed, units);
+            for (int run = 0; run < k_runs; ++run) {
+                const assembly::Values values = random.values(dice);
+                CAPTURE(random.kind);
+                CAPTURE(run);
+                check_one(bench, random.kind, values, test::ground(units));
             }
         }
-        CHECK(refused == 0);
     }
     for (const assembly::Kind* kind : assembly::kinds())
         CHECK(kinds.count(kind->id) == 1);
 }
 
 TEST_CASE("the holes of a punched rail stand where its pickets are, the gaps under the limit") {
-    test::Dice dice(k_seed);
     int rails = 0;
-    for (int run = 0; run < k_runs; ++run) {
-        assembly::Values values = test::random_kinds()[0].values(dice);
-        test::set(values, "joint", "punched");
-        const auto made = test::made("guard-run", values);
-        const double limit =
-            to_inches(test::rule(made, test::rule(made, made.rules[0].rule).rule).limit);
-        const double width = to_inches(test::part(made, "picket").section.width);
-        for (const char* role : {"top-rail", "bottom-rail"}) {
-            const job::Part& rail = test::part(made, role);
-            double before = -width / 2.0;
-            for (const job::Operation& operation : rail.operations)
-                if (const auto* punch = std::get_if<job::Punch>(&operation))
-                    for (const job::HoleCentre& at : job::centres(punch->at)) {
-                        CHECK(to_inches(at.x) - width - before < limit);
-                        CHECK(to_inches(at.x) - width - before > 0.0);
-                        before = to_inches(at.x);
-                    }
-            CHECK(to_inches(rail.length) - width / 2.0 - before < limit);
-            ++rails;
+    for (const UnitSystem units : k_systems) {
+        test::Dice dice(k_seed, units);
+        for (int run = 0; run < k_runs; ++run) {
+            assembly::Values values = test::random_kinds()[0].values(dice);
+            test::set(values, "joint", "punched");
+            const auto made = test::made("guard-run", values, units);
+            const double limit =
+                to_inches(test::rule(made, test::rule(made, made.rules[0].rule).rule).limit);
+            const double width = to_inches(test::part(made, "picket").section.width);
+            for (const char* role : {"top-rail", "bottom-rail"}) {
+                const job::Part& rail = test::part(made, role);
+                double before = -width / 2.0;
+                for (const job::Operation& operation : rail.operations)
+                    if (const auto* punch = std::get_if<job::Punch>(&operation))
+                        for (const job::HoleCentre& at : job::centres(punch->at)) {
+                            CHECK(to_inches(at.x) - width - before < limit);
+                            CHECK(to_inches(at.x) - width - before > 0.0);
+                            before = to_inches(at.x);
+                        }
+                CHECK(to_inches(rail.length) - width / 2.0 - before < limit);
+                ++rails;
+            }
         }
     }
-    CHECK(rails == 2 * k_runs);
+    CHECK(rails == 2 * 2 * k_runs);
 }
 
 TEST_CASE("the same values make the same parts, whatever was made before") {

@@ -20,13 +20,19 @@ TEST_CASE("a value that only a decimal tells from its bound is said as one") {
     line.at_most = line.sphere = false;
     line.held = assembly::Held::breaks;
     CHECK(assembly::rule_words(line, style) == "opening: 3-3/4 in, at least 4 in");
-    CHECK(assembly::answer_words(line) == "breaks irc-opening");
+    CHECK(assembly::answer_words(line) == "breaks IRC, opening");
+    line.rule = "hole-to-post";
+    CHECK(assembly::answer_words(line) == "breaks hole to post");
+    CHECK(assembly::choice_words("osha") == "OSHA 1910.29, workplaces");
+    CHECK(assembly::choice_words("notch-and-fold") == "notch and fold");
 }
 
 TEST_CASE("figures and templates are in the units of the job") {
     const PrintStyle metric{UnitSystem::metric, 16};
     CHECK(assembly::figure_words({"gap", millimetres(99)}, metric) == "99 mm");
     CHECK(assembly::figure_words({"panels", quantity::Number{4, 0}}, metric) == "4");
+    CHECK(assembly::marks_words({"near faces", {millimetres(95), millimetres(209)}}, metric) ==
+          "near faces: 95 mm, 209 mm");
     const assembly::WrapTemplate wrap{
         "B1-B", "start", {millimetres(48.3), millimetres(3.2), millimetres(60.3), degrees(45)}};
     const std::string words = assembly::template_words(wrap, metric);

@@ -1,6 +1,7 @@
 // Check values of saddles, frames and bars, by hand from trade/layout-shapes-codes.md 5.5 and 6.5
 // (derived there), reproduced by layouts. Covers pipe_branch.cpp, pipe_rail.cpp, frame.cpp,
-// rounds.cpp, brackets.cpp, bent_flat.cpp, base_plate.cpp, clip_angle.cpp, bolted.cpp and gate.cpp.
+// even_frame.cpp, gusset.cpp, rounds.cpp, brackets.cpp, bent_flat.cpp, base_plate.cpp,
+// clip_angle.cpp, bolted.cpp and gate.cpp.
 
 #include <cmath>
 #include <numbers>
@@ -81,6 +82,30 @@ TEST_CASE("5-08: a branch that would miss the run is refused") {
     CHECK(test::refused("pipe-branch", values).field == "offset");
 }
 
+TEST_CASE("5-12 and 5-13: a die for another run leaves a gap at the crown or at the flanks") {
+    // R 0.95 on R 1.1875 and the other way round, r 0.83: 0.1496 in, over 1/16 in.
+    Values tight = branch("pipe 1.66 x 0.14 in", "2.375 in");
+    test::set(tight, "die", "1.9 in");
+    const auto crown = test::rule(made("pipe-branch", tight), "saddle-die-gap");
+    CHECK(near(crown.value, 0.1496, 0.00005));
+    CHECK(crown.words == "gap at the crown, start");
+    CHECK(crown.held == Held::breaks);
+    Values wide = branch("pipe 1.66 x 0.14 in", "1.9 in");
+    test::set(wide, "die", "2.375 in");
+    const auto flanks = test::rule(made("pipe-branch", wide), "saddle-die-gap");
+    CHECK(near(flanks.value, 0.1496, 0.00005));
+    CHECK(flanks.words == "gap at the flanks, start");
+    test::set(wide, "die", "1.9 in");
+    CHECK(test::rule(made("pipe-branch", wide), "saddle-die-gap").held == Held::meets);
+    test::set(wide, "die", "1.315 in");
+    CHECK(test::refused("pipe-branch", wide).field == "die");
+    test::set(wide, "die", "1.9 in");
+    test::set(wide, "angle", "60 deg");
+    const auto slanted = made("pipe-branch", wide);
+    CHECK(slanted.rules.empty());
+    CHECK(slanted.cautions.front().find("The die is not used") == 0);
+}
+
 TEST_CASE("one-saddle: a square end leaves the cut back of one run alone") {
     // 48 - sqrt(1.1875^2 - 0.95^2) = 48 - 0.7125
     const auto joint = made("pipe-branch", branch("pipe 1.9 x 0.145 in", "2.375 in"));
@@ -130,6 +155,74 @@ TEST_CASE("6-04, 6-08 and 6-09: one bar notched and folded") {
         }
     CHECK(found == 3);
     CHECK(near(test::worked(box, "bend-deduction"), 0.3704, 0.0005));
+}
+
+TEST_CASE("6-03: setbacks of a six-sided and of a three-sided frame, leg 2 in") {
+    Values values{{"sides", "6"},
+                  {"side", "12 in"},
+                  {"corner", "mitre"},
+                  {"bar", "angle 2 x 2 x 1/4 in"},
+                  {"grade", "A36"}};
+    const auto six = made("even-frame", values); // corners of 120 degrees
+    CHECK(near(test::figure(six, "mitre's setback"), 1.1547, 0.00005));
+    CHECK(near(test::figure(six, "side of the opening"), 12.0 - 2.0 * 1.1547, 0.0001));
+    CHECK(part(six, "side").count == 6);
+    CHECK(cut(part(six, "side")).start_mitre == degrees(30.0));
+    // Twice the apothem of a hexagon is its side times the square root of three.
+    CHECK(near(test::worked(six, "even-frame-across"), 12.0 * std::sqrt(3.0), 1e-9));
+    test::set(values, "sides", "3");
+    const auto three = made("even-frame", values); // corners of 60 degrees
+    CHECK(near(test::figure(three, "mitre's setback"), 3.4641, 0.00005));
+    test::set(values, "side", "6 in");
+    CHECK(test::refused("even-frame", values).field == "side");
+}
+
+TEST_CASE("6-05: an eight-sided frame of 50 x 50 x 5 mm is notched 45 mm deep, 37.279 mm wide") {
+    const Values values{{"sides", "8"},
+                        {"side", "300 mm"},
+                        {"corner", "notch-and-fold"},
+                        {"bar", "angle 50 x 50 x 5 mm"},
+                        {"grade", "S275JR"}};
+    const auto ring = made("even-frame", values, UnitSystem::metric);
+    CHECK(std::abs(to_millimetres(test::figure(ring, "depth of a notch")) - 45.0) <= 1e-9);
+    CHECK(std::abs(to_millimetres(test::figure(ring, "width of a notch at the toe")) - 37.279) <=
+          0.0005);
+    CHECK(ring.marks.front().places.size() == 7);
+    int notches = 0;
+    for (const job::Operation& operation : part(ring, "bar").operations)
+        if (const auto* notch = std::get_if<job::Notch>(&operation)) {
+            CHECK(notch->included == degrees(45.0));
+            ++notches;
+        }
+    CHECK(notches == 7);
+}
+
+TEST_CASE("6-07: a corner of 5 mm folded about 2.5 mm with K 0.44 deducts 7.617 mm") {
+    Values values = frame("notch-and-fold", "angle 50 x 50 x 5 mm");
+    test::set(values, "radius", "2.5 mm");
+    test::set(values, "k", "0.44");
+    const auto box = made("frame", values, UnitSystem::metric);
+    CHECK(std::abs(to_millimetres(test::worked(box, "bend-deduction")) - 7.617) <= 0.0005);
+}
+
+TEST_CASE("6-12: a gusset of 8 by 6 in: 10 in across, 36.870 degrees at the long leg") {
+    Values values{{"leg_a", "8 in"},
+                  {"leg_b", "6 in"},
+                  {"thickness", "1/4 in"},
+                  {"clip", "1/2 in"},
+                  {"weld", "1/4 in"},
+                  {"grade", "A36"}};
+    const auto plate = made("gusset", values);
+    CHECK(near(test::figure(plate, "long edge"), 10.0, 1e-9));
+    CHECK(near(test::figure(plate, "edge of the clip"), 0.5 * 1.4142, 0.0001));
+    CHECK(std::abs(cut(part(plate, "gusset")).finish_mitre.in_degrees() - (90.0 - 36.870)) <=
+          0.0005);
+    // Clip at least the weld's leg and 1/8 in (common practice): 3/8 in.
+    CHECK(test::rule(plate, "clip-over-weld").held == Held::meets);
+    test::set(values, "clip", "5/16 in");
+    CHECK(test::rule(made("gusset", values), "clip-over-weld").held == Held::breaks);
+    test::set(values, "clip", "6 in");
+    CHECK(test::refused("gusset", values).field == "clip");
 }
 
 TEST_CASE("6-10: picture frame of 15 by 12, face 1-1/2: 49.5 in of bar") {

@@ -1,6 +1,7 @@
 // Worked panels and check values of railings and fences, by hand from trade/layout-shapes-codes.md
 // 4.5 and 4.6 (geometry derived there, limits read in the codes it names), reproduced by layouts.
-// Covers guard_make.cpp, guard_read.cpp, fence_run.cpp, infill.cpp and raked_rail.cpp.
+// Covers handrail.cpp, guard_make.cpp, guard_read.cpp, fence_run.cpp, infill.cpp and
+// raked_rail.cpp.
 
 #include <cmath>
 
@@ -62,6 +63,8 @@ constexpr PanelRow k_rows[] = {
     {"4-07", "7-1/2 in", "square 3/4 in", "0 in", 0, 3.5},
 };
 
+const job::Cut& cut(const job::Part& part) { return std::get<job::Cut>(part.operations.front()); }
+
 bool near(Length a, double in, double within) { return std::abs(to_inches(a) - in) <= within; }
 
 } // namespace
@@ -116,6 +119,103 @@ TEST_CASE("4-03: rounded places of the 72 in opening keep under 3.859375 in") {
     test::set(values, "step", "1/16 in");
     const auto guard = made("guard-run", values);
     CHECK(to_inches(test::rule(guard, "irc-opening").value) <= 3.859375);
+}
+
+TEST_CASE("4-02: near faces of the first, second and last picket, to be marked on the rail") {
+    Values values = panel("76 in", "square 3/4 in", "10 ft");
+    test::set(values, "margin", "0 in");
+    const auto guard = made("guard-run", values);
+    REQUIRE(guard.marks.size() == 1);
+    const std::vector<Length>& faces = guard.marks[0].places;
+    REQUIRE(faces.size() == 15);
+    CHECK(near(faces[0], 3.796875, 1e-9));
+    CHECK(near(faces[1], 8.34375, 1e-9));
+    CHECK(near(faces[14], 67.453125, 1e-9));
+}
+
+TEST_CASE("4-16: two pickets of 3/4 in on a tread of 10 in: 4.25 in, over 4 in, under 4-3/8 in") {
+    Values values = stair("7-3/4 in", "10 in");
+    test::set(values, "per_tread", "2");
+    const auto dwelling = made("guard-stair", values);
+    CHECK(near(test::figure(dwelling, "clear gap, level"), 4.25, 1e-9));
+    CHECK(test::rule(dwelling, "irc-stair-opening").held == Held::meets);
+    // 56.961 in clear: a gap from each post no wider, and a picket every 5 in.
+    CHECK(part(dwelling, "picket").count == 11);
+    CHECK(to_inches(dwelling.marks[0].places[1] - dwelling.marks[0].places[0]) ==
+          doctest::Approx(5.0 * std::hypot(7.75, 10.0) / 10.0).epsilon(1e-9));
+    test::set(values, "rule", "ibc");
+    const auto other = made("guard-stair", values);
+    CHECK(test::rule(other, "ibc-opening").held == Held::breaks);
+    CHECK(test::rule(other, "ibc-stair-triangle").limit == inches(6.0));
+    test::set(values, "per_tread", "14");
+    CHECK(test::refused("guard-stair", values).field == "per_tread");
+}
+
+TEST_CASE("landings go on from a flight's posts, level, by the rules of a level guard") {
+    // 4-01's panel on a landing: one post of 2 in more, 72 in clear between it and the flight's.
+    Values values = stair("7 in", "11 in");
+    test::set(values, "upper_landing", "76 in");
+    test::set(values, "landing_height", "42 in");
+    test::set(values, "margin", "0 in");
+    const auto both = made("guard-stair", values);
+    CHECK(near(test::figure(both, "clear gap, level, upper landing"), 3.796875, 1e-9));
+    CHECK(part(both, "upper-picket").count == 15);
+    CHECK(part(both, "upper-post").count == 1);
+    CHECK(near(part(both, "upper-post").length, 42.0, 1e-9));
+    CHECK(near(part(both, "upper-top-rail").length, 72.0, 1e-9));
+    CHECK(cut(part(both, "upper-picket")).start_mitre == Angle{});
+    CHECK(test::rule(both, "irc-opening").limit == inches(4.0));
+    CHECK(test::rule(both, "irc-guard-height").held == Held::meets);
+    // The flight itself is what it is without a landing.
+    Values alone = stair("7 in", "11 in");
+    test::set(alone, "margin", "0 in");
+    const auto flight = made("guard-stair", alone);
+    for (const assembly::RolePart& one : flight.parts) {
+        CHECK(part(both, one.role).length == one.part.length);
+        CHECK(part(both, one.role).count == one.part.count);
+    }
+    CHECK(both.parts.size() == flight.parts.size() + 4);
+    test::set(values, "upper_landing", "3 in");
+    CHECK(test::refused("guard-stair", values).field == "upper_landing");
+    test::set(alone, "landing_height", "42 in");
+    CHECK(test::refused("guard-stair", alone).field == "landing_height");
+}
+
+TEST_CASE("4-20 and ADA's extensions: a handrail up a 7/11 flight of ten treads") {
+    Values values{{"rule", "ada"},
+                  {"riser", "7 in"},
+                  {"tread", "11 in"},
+                  {"run", "110 in"},
+                  {"height", "36 in"},
+                  {"pipe", "pipe 1.9 x 0.145 in"},
+                  {"wall_clear", "1-1/2 in"},
+                  {"grade", "A53-B"}};
+    const auto rail = made("handrail", values);
+    CHECK(test::rule(rail, "ada-round-grip").held == Held::meets); // NPS 1-1/2, 4-20
+    CHECK(test::rule(rail, "ada-wall-clearance").held == Held::meets);
+    CHECK(test::rule(rail, "ada-extension").held == Held::meets);
+    // (110 + 11) in over a slope of 7 in 11, by hand: 121 sqrt(170) / 11 = 143.4225
+    CHECK(near(test::figure(rail, "axis along the slope"), 143.4225, 0.0001));
+    // The knuckle's long point: 0.95 tan(32.471 / 2 deg) = 0.2767
+    CHECK(near(part(rail, "rail").length, 143.4225 + 0.2767, 0.0002));
+    CHECK(near(part(rail, "top-extension").length, 12.0 + 0.2767, 0.0001));
+    CHECK(rail.parts.size() == 2);
+    test::set(values, "ends", "returned");
+    const auto returned = made("handrail", values);
+    CHECK(part(returned, "return").count == 2);
+    CHECK(near(part(returned, "return").length, 3.4, 1e-9));
+    CHECK(near(part(returned, "top-extension").length, 12.95 + 0.2767, 0.0001));
+    test::set(values, "pipe", "pipe 2.375 x 0.154 in"); // NPS 2, 4-20
+    test::set(values, "top_extension", "11 in");
+    test::set(values, "bottom_extension", "10 in");
+    const auto broken = made("handrail", values);
+    for (const char* rule : {"ada-round-grip", "ada-extension", "one-tread-on"})
+        CHECK(test::worst_of(broken, rule) == Held::breaks);
+    test::set(values, "rule", "osha"); // OSHA's room for fingers is 2-1/4 in, and no extension
+    const auto osha = made("handrail", values);
+    CHECK(test::rule(osha, "osha-finger-room").held == Held::breaks);
+    test::set(values, "pipe", "flat 2 x 1/4 in");
+    CHECK(test::refused("handrail", values).field == "pipe");
 }
 
 TEST_CASE("4-04 in metric: 2400 mm, pickets of 16 mm, 100 mm: 20 pickets, 99.048 mm") {

@@ -33,7 +33,7 @@ TEST_CASE("a layout is said with parts, rules, figures and workings") {
     const auto ended = run(k_ring + " --mark R7");
     CHECK(ended.code == 0);
     CHECK(ended.out.find("R7-R  1 x Round 1/2") != std::string::npos);
-    CHECK(ended.out.find("meets bar-radius") != std::string::npos);
+    CHECK(ended.out.find("meets bar radius") != std::string::npos);
     CHECK(ended.out.find("inside diameter: 8 in") != std::string::npos);
     CHECK(ended.out.find("Caution:") != std::string::npos);
     CHECK(run(k_ring + " --metric").out.find("203.2 mm") != std::string::npos);

@@ -51,7 +51,7 @@ TEST_CASE("a rule is said with its value, its bound, its answer and its source")
         edit::read_layout(job_in(UnitSystem::inch), {"guard-run", "G1", values}, catalog());
     bool found = false;
     for (const edit::LayoutRuleRow& rule : reading.rules)
-        if (rule.answer == "breaks irc-guard-height") {
+        if (rule.answer == "breaks IRC, guard of a dwelling") {
             CHECK(rule.words == "height of the top edge: 35 in, at least 36 in");
             CHECK(rule.source == "irc-r312");
             CHECK(rule.evidence == "published");

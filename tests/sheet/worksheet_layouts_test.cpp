@@ -45,10 +45,26 @@ TEST_CASE("a layout stands on paper with its picture, its rules and what was cha
     const std::string html = html_of(sample);
     CHECK(has(html, "<h2>Layouts</h2>"));
     CHECK(has(html, "R&lt;1&gt;  Rail of pipe"));
-    CHECK(has(html, "Height of the top edge: 38 in, at least 39 in: breaks osha-top-edge"));
+    CHECK(has(html, "Height of the top edge: 38 in, at least 39 in: breaks OSHA, top edge of a guardrail"));
     CHECK(has(html, "osha-1910-29"));
     CHECK(has(html, "no longer as drawn here: " + sample.job.parts[0]->mark));
     CHECK(has(html, "The adopted local code governs"));
+}
+
+TEST_CASE("figures and places to be marked stand with the layout") {
+    Sample sample;
+    sample.job.layouts.push_back({"l1",
+                                  "even-frame",
+                                  "G1",
+                                  {{"sides", "8"},
+                                   {"side", "12 in"},
+                                   {"corner", "notch-and-fold"},
+                                   {"bar", "angle 2 x 2 x 1/4 in"},
+                                   {"grade", "A36"}},
+                                  {}});
+    const std::string html = html_of(sample);
+    CHECK(has(html, "Inside angle of a corner: 135"));
+    CHECK(has(html, "Middles of the notches, from the start: 11-"));
 }
 
 TEST_CASE("one that cannot be made again says why, and the sheet goes on") {

@@ -51,7 +51,7 @@ test('a rule that is broken is said with its source, and does not stand in the w
   await start(page, press);
   await type(page, 'Height', '30 in', press);
   await until('the rule', async () =>
-    /Height of the top edge: 30 in, at least 36 in: breaks irc-guard-height/.test(await said(page)));
+    /Height of the top edge: 30 in, at least 36 in: breaks IRC, guard of a dwelling/.test(await said(page)));
   await picture(page, 'layout-rule');
   assert.equal(await add(page).isEnabled(), true);
 });

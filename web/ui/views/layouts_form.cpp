@@ -40,13 +40,12 @@ std::optional<Value> known(const base::Result<Value>& read) {
 }
 
 void choice_field(Desk& desk, Form& form, const edit::LayoutField& field) {
-    std::vector<std::string> options = field.choices;
+    const auto& choices = field.choices;
     const std::string& now = value_of(desk.state.layouts, field.name);
-    const auto at = std::find(options.begin(), options.end(), now);
-    const int selected = at == options.end() ? 0 : static_cast<int>(at - options.begin());
-    for (std::string& option : options)
-        std::replace(option.begin(), option.end(), '-', ' ');
-    if (const auto chosen = form.choice(base::capital(field.title), field.name, options, selected))
+    const auto at = std::find(choices.begin(), choices.end(), now);
+    const int selected = at == choices.end() ? 0 : static_cast<int>(at - choices.begin());
+    if (const auto chosen =
+            form.choice(base::capital(field.title), field.name, field.choice_words, selected))
         set_value(desk, field.name, field.choices[static_cast<std::size_t>(*chosen)]);
 }
 

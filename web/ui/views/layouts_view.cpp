@@ -138,6 +138,8 @@ float parts(Desk& desk, const ui::Rect& rect, const LayoutsReading& reading) {
         rest.y += ui::paragraph(ui, rest, words) + ui.size().gap / 2;
     for (const edit::LayoutFigureRow& figure : reading.made.figures)
         rest.y += ui::paragraph(ui, rest, base::capital(figure.words) + ": " + figure.value);
+    for (const std::string& marks : reading.made.marks)
+        rest.y += ui::paragraph(ui, rest, base::capital(marks)) + ui.size().gap / 2;
     return rest.y + ui.size().gap;
 }
 

@@ -7,7 +7,7 @@ import { chromium } from 'playwright-core';
 
 import { control, open, ready, root, site, until } from '../page/harness.mjs';
 import { serve } from '../page/server.mjs';
-import { accept_notice, place } from '../page/words.mjs';
+import { accept_notice, go, place } from '../page/words.mjs';
 
 const k_parts = 1000;
 const k_frames = 60;
@@ -124,7 +124,7 @@ async function edits(page) {
 
 async function with_long_job(page) {
   await accept_notice(page);
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   const asked = page.waitForEvent('filechooser');
   await control(page, 'button', /^Open file/).click();
   const buffer = Buffer.from(long_job(), 'utf8');
@@ -159,14 +159,14 @@ await page.addInitScript(watch_store);
 await open(page);
 await watch(page);
 await with_long_job(page);
-await place(page, 'Parts').click();
+await go(page, 'Parts');
 const { x, y } = await choose_middle(page);
 const nodes = await page.locator('#mirror [data-id]').count();
 console.log(`${k_parts} parts, ${nodes} elements in the mirror; CPU time of a frame:`);
 await frames_of_view(page, 'Parts, one of the middle', x, y);
 const lists = await edits(page);
 for (const name of ['Order', 'Bars', 'Limits', 'Shop', 'Sheets']) {
-  await place(page, name).click();
+  await go(page, name);
   await frames_of_view(page, name, 500, 400);
 }
 console.log('An edit of one part:');

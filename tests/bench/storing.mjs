@@ -7,7 +7,7 @@ import { chromium } from 'playwright-core';
 
 import { browser_path, control, open, ready, root, site, until } from '../page/harness.mjs';
 import { serve } from '../page/server.mjs';
-import { accept_notice, place } from '../page/words.mjs';
+import { accept_notice, go, place } from '../page/words.mjs';
 
 const k_parts = Number(process.argv[2] ?? 5000);
 const k_edits = 60;
@@ -99,7 +99,7 @@ await page.waitForTimeout(3000);
 const wrote = await page.evaluate(() => window.stored.splice(0));
 console.log(`  stored in ${wrote.length} transactions, ${(wrote.reduce((sum, one) => sum + one.bytes, 0) / 1e6).toFixed(1)} MB, the longest ${Math.max(...wrote.map((one) => one.ms)).toFixed(0)} ms`);
 
-await place(page, 'Parts').click();
+await go(page, 'Parts');
 await page.getByRole('button', { name: /^Change sizes of / }).first().click();
 const field = control(page, 'textbox', 'Pieces');
 await until('the form', () => field.count());

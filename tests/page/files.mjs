@@ -5,14 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { give_file, open, ready, root, said, test, until } from './harness.mjs';
-import {
-  accept_notice,
-  open_file,
-  place,
-  save_file,
-  set_thickness,
-  verdict_words,
-} from './words.mjs';
+import { accept_notice, go, open_file, save_file, set_thickness, verdict_words } from './words.mjs';
 
 const demo = () => readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 'utf8');
 
@@ -25,7 +18,7 @@ const bad_files = [
 ];
 
 async function saved(page) {
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   const [download] = await Promise.all([page.waitForEvent('download'), save_file(page).click()]);
   return readFileSync(await download.path(), 'utf8');
 }
@@ -34,7 +27,7 @@ for (const { name, text, says } of bad_files) {
   test(`a file with a fault is refused and changes nothing: ${name}`, {}, async (page) => {
     await open(page);
     await accept_notice(page);
-    await place(page, 'Sheets').click();
+    await go(page, 'Sheets');
     const before = await saved(page);
     assert.notEqual(text(), demo(), 'the fault is not in the file');
     assert.doesNotMatch(await said(page), says, 'the words stood there before');
@@ -50,7 +43,7 @@ test('a saved file brings back the job as it was, over a later edit', {}, async 
   await open(page);
   await accept_notice(page);
   const before = await saved(page);
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await set_thickness(page, '1/4 in');
   await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
   assert.notEqual(await saved(page), before);

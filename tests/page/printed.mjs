@@ -87,24 +87,39 @@ const sheets = [
   ['demo-metric.json', 'a4', 'metric'],
   ['demo-metric.json', 'letter', 'both'],
 ];
+/** One sheet as a PDF: inside the page, no row on two pages, each page with its number and how many. */
+async function printed_whole(page, words, name, paper, least_rows) {
+  const file = join(pictures, `printed-${name}`);
+  const html = written(words, `${file}.html`);
+  const rows = await to_pdf(page, html, `${file}.pdf`, papers[paper].width - 2 * k_sheet_margin, mark_rows);
+  assert.ok(rows >= least_rows, `${rows} rows`);
+  const texts = texts_of(`${file}.pdf`);
+  assert.equal(texts.length, pages_of(`${file}.pdf`));
+  const page_of = new Map();
+  texts.forEach((text, index) => {
+    assert.ok(text.includes(`Page ${index + 1} of ${texts.length}`), `page ${index + 1} of ${texts.length} says which it is`);
+    for (const [, row] of text.matchAll(/zq(\d+)q/g)) {
+      const before = page_of.get(row);
+      assert.ok(before === undefined || before === index, `row ${row} begins on page ${before + 1} and goes on on ${index + 1}`);
+      page_of.set(row, index);
+    }
+  });
+  assert.equal(page_of.size, rows);
+}
+
 for (const [name, paper, units] of sheets)
-  test(`printed: the worksheet of ${name} on ${paper} in ${units}`, {}, async (page) => {
-    const file = join(pictures, `printed-${name.replace('.json', '')}-${paper}-${units}`);
-    const html = written(['sheet', demo(name), '--paper', paper, '--units', units], `${file}.html`);
-    const rows = await to_pdf(page, html, `${file}.pdf`, papers[paper].width - 2 * k_sheet_margin, mark_rows);
-    assert.ok(rows > 100, `${rows} rows`);
-    const texts = texts_of(`${file}.pdf`);
-    assert.equal(texts.length, pages_of(`${file}.pdf`));
-    const page_of = new Map();
-    texts.forEach((text, index) => {
-      assert.ok(text.includes(`Page ${index + 1} of ${texts.length}`), `page ${index + 1} of ${texts.length} says which it is`);
-      for (const [, row] of text.matchAll(/zq(\d+)q/g)) {
-        const before = page_of.get(row);
-        assert.ok(before === undefined || before === index, `row ${row} begins on page ${before + 1} and goes on on ${index + 1}`);
-        page_of.set(row, index);
-      }
-    });
-    assert.equal(page_of.size, rows);
+  test(`printed: the worksheet of ${name} on ${paper} in ${units}`, {}, (page) =>
+    printed_whole(page, ['sheet', demo(name), '--paper', paper, '--units', units],
+      `${name.replace('.json', '')}-${paper}-${units}`, paper, 100));
+
+// Each kind of sheet as a paper of its own, and how many rows of tables it has at least.
+const kinds = { KINDS };
+for (const [kind, least_rows] of Object.entries(kinds))
+  test(`printed: ${kind} alone, on both papers, in inch and metric`, {}, async (page) => {
+    for (const paper of Object.keys(papers))
+      for (const units of ['inch', 'metric'])
+        await printed_whole(page, ['sheet', demo(`demo-${units}.json`), '--only', kind, '--paper', paper, '--units', units],
+          `${kind}-${paper}-${units}`, paper, least_rows);
   });
 
 /** A picture of grey values, out of poppler: { width, height, at(x, y) } */

@@ -6,15 +6,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { open, picture, ready, root, test, until } from './harness.mjs';
-import {
-  accept_notice,
-  place,
-  print,
-  redo,
-  set_thickness,
-  undo,
-  verdict_words,
-} from './words.mjs';
+import { accept_notice, go, print, redo, set_thickness, undo, verdict_words } from './words.mjs';
 
 async function thicken_until_refused(page) {
   await open(page);
@@ -49,7 +41,7 @@ test('an edit is still there after a reload', {}, async (page) => {
 test('the printed document has every part of the demo job', {}, async (page) => {
   await open(page);
   await accept_notice(page);
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   await print(page).click();
   const sheet = page.frameLocator('#print-frame').locator('body');
   const paper = await until('the document', async () => (await sheet.innerText()).trim());

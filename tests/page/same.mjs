@@ -6,7 +6,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { control, give_file, open, pictures, root, test, until } from './harness.mjs';
-import { accept_notice, open_file, place, save_file, verdict_words } from './words.mjs';
+import { accept_notice, go, open_file, save_file, verdict_words } from './words.mjs';
 
 const command = process.env.TREADLE_COMMAND ?? join(root, 'build', 'release', 'treadle');
 const demo = (name) => join(root, 'assets', 'demo', name);
@@ -23,13 +23,13 @@ for (const [name, first] of [['demo-inch.json', 'HB1'], ['demo-metric.json', nul
   test(`page and command make the same plan of ${name}`, {}, async (page) => {
     await open(page);
     await accept_notice(page);
-    await place(page, 'Sheets').click();
+    await go(page, 'Sheets');
     await give_file(page, () => open_file(page).click(), name, readFileSync(demo(name), 'utf8'));
     const job = JSON.parse(readFileSync(demo(name), 'utf8'));
     const mark = first ?? job.parts[0].mark;
-    await place(page, 'Parts').click();
+    await go(page, 'Parts');
     await until('the job is open', async () => (await verdict_words(page, mark)).startsWith(mark));
-    await place(page, 'Sheets').click();
+    await go(page, 'Sheets');
     const plan = execFileSync(command, ['plan', demo(name)], { encoding: 'utf8', maxBuffer: 1e8 });
     assert.equal((await downloaded(page, save_plan(page))).trim(), plan.trim());
     const saved = join(pictures, `same-${name}`);
@@ -43,13 +43,13 @@ for (const name of ['demo-inch.json', 'demo-metric.json'])
   test(`page and command write the same worksheet of ${name}`, {}, async (page) => {
     await open(page);
     await accept_notice(page);
-    await place(page, 'Sheets').click();
+    await go(page, 'Sheets');
     if (name !== 'demo-inch.json') {
       await give_file(page, () => open_file(page).click(), name, readFileSync(demo(name), 'utf8'));
       const { name: title } = JSON.parse(readFileSync(demo(name), 'utf8'));
       await until('the job is open', () => page.locator('#mirror h1', { hasText: title }).isVisible());
-      await place(page, 'Parts').click();
-      await place(page, 'Sheets').click();
+      await go(page, 'Parts');
+      await go(page, 'Sheets');
     }
     const saved = await downloaded(page, save_page(page));
     const [, date] = / · ([^·<]+) · job [A-Z2-9]{6}</.exec(saved); // the core knows no day

@@ -1,7 +1,7 @@
 // A finger works every control that a mouse does, on a tablet held either way.
 
 import { open, picture, test, until } from './harness.mjs';
-import { accept_notice, part_row, place, print } from './words.mjs';
+import { accept_notice, go, part_row, place, print } from './words.mjs';
 
 for (const [width, height] of [
   [1024, 768],
@@ -13,7 +13,7 @@ for (const [width, height] of [
     await accept_notice(page, (button) => button.tap());
     await until('a verdict is on the screen', () => part_row(page).isVisible());
     await picture(page, `tablet-${width}x${height}`);
-    await place(page, 'Sheets').tap();
+    await go(page, 'Sheets', 'tap');
     await until('print is offered', () => print(page).isVisible());
   });
 }

@@ -60,6 +60,16 @@ export const open_file = (page) => find(page, things.open_file);
 export const save_file = (page) => find(page, things.save_file);
 export const print = (page) => find(page, things.print);
 export const place = (page, name) => find(page, things.place(name));
+
+/**
+ * Goes to a place, and waits until it is there: a click is taken by the frame after it, and what a test
+ * finds before that frame stands in the place it came from.
+ */
+export async function go(page, name, how = 'click') {
+  await place(page, name)[how]();
+  await until(`the place ${name}`, async () =>
+    (await place(page, name).getAttribute('aria-selected')) === 'true');
+}
 export const part_row = (page, mark = k_part) => find(page, things.part(mark));
 
 /** What the list says of a part: "HB1, Plate 3/8 × 8 × 8, A36, 14 pieces: fits". */

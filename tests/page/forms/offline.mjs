@@ -6,13 +6,13 @@ import { join } from 'node:path';
 
 import { control, open, picture, ready, root, said, site_file, test, until } from '../harness.mjs';
 import { serve } from '../server.mjs';
-import { accept_notice, place } from '../words.mjs';
+import { accept_notice, go, place } from '../words.mjs';
 import { build_of, k_kept_ms, look_for_versions, make_site, on_bench, switch_key, works_offline } from './bench.mjs';
 
 const caches_of = (page) => page.evaluate(() => caches.keys());
 
 async function bars_are_found(page) {
-  await place(page, 'Bars').click();
+  await go(page, 'Bars');
   await until('the bars', () => page.getByText(/^\d+ sections: .* bars, proven/).count());
 }
 

@@ -3,7 +3,17 @@
 import assert from 'node:assert/strict';
 
 import { control, is_long, open, picture, ready, said, site_file, test, until } from '../harness.mjs';
-import { accept_notice, find, k_part, part_row, place, set_thickness, things, verdict_words } from '../words.mjs';
+import {
+  accept_notice,
+  find,
+  go,
+  k_part,
+  part_row,
+  place,
+  set_thickness,
+  things,
+  verdict_words,
+} from '../words.mjs';
 import {
   build_of, k_kept_ms, k_plain_name, loaded_by, look_for_versions, make_site, on_bench, state_of, switch_key,
   works_offline,
@@ -51,7 +61,7 @@ for (const [look, viewport] of [['desk', { width: 1280, height: 800 }], ['tablet
         await page.bringToFront();
         await accept_notice(page);
       }
-      await place(other, 'Sheets').click();
+      await go(other, 'Sheets');
       await works_offline(other);
       await typing.bringToFront();
       await edit_and_type(typing);
@@ -113,9 +123,9 @@ test('on plain http a page goes on while another version is laid on its host', {
     await page.waitForLoadState('networkidle');
     bench.host.folder = b.folder;
     assert.equal(await switch_key(page).count(), 0);
-    await place(page, 'Bars').click();
+    await go(page, 'Bars');
     await until('the bars', () => page.getByText(/^\d+ sections: .* bars, proven/).count());
-    await place(page, 'Parts').click();
+    await go(page, 'Parts');
     await edit_and_type(page);
     await look_for_versions(page);
     await until('the line', () => switch_key(page).count());

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
 import { kept, kept_keys } from '../kept.mjs';
-import { accept_notice, find, place, things } from '../words.mjs';
+import { accept_notice, find, go, place, things } from '../words.mjs';
 import { all_saved, job_ids, job_name, rename, to_jobs, whole_store } from './stored.mjs';
 
 async function named(page, ...names) {
@@ -58,7 +58,7 @@ test('a damaged record in the middle costs nothing when a snapshot follows it', 
   await damage(page, steps[10]);
   await again(page);
   await until('the job', async () => (await job_name(page)) === 'Two');
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   assert.equal(await field.inputValue(), 'Note 54');
   await until('it is told', async () => /damaged; the job itself is whole/.test(await said(page)));
   await rename(page, 'Three');

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 
 import { control, give_file, open, ready, root, said, site, test, until } from '../harness.mjs';
 import { serve } from '../server.mjs';
-import { accept_notice, find, open_file, part_row, place, save_file, things } from '../words.mjs';
+import { accept_notice, find, go, open_file, part_row, save_file, things } from '../words.mjs';
 import { all_saved, job_ids, job_name, rename, to_jobs, whole_store } from './stored.mjs';
 
 const demo = () => JSON.parse(readFileSync(join(root, 'assets', 'demo', 'demo-inch.json'), 'utf8'));
@@ -170,8 +170,8 @@ test('names of a file are shown and printed as text, whatever stands in them', {
   await to_jobs(page);
   await give_file(page, () => open_file(page).click(), 'evil.json', JSON.stringify(job));
   await until('the job', async () => (await job_name(page)) === evil);
-  for (const name of ['Parts', 'Order', 'Bars', 'Sheets', 'Jobs']) await place(page, name).click();
-  await place(page, 'Sheets').click();
+  for (const name of ['Parts', 'Order', 'Bars', 'Sheets', 'Jobs']) await go(page, name);
+  await go(page, 'Sheets');
   await find(page, things.look_at_sheet).click();
   const paper = page.frameLocator('#preview-frame').locator('body');
   await until('the sheet', async () => (await paper.innerText()).includes('<script>'));

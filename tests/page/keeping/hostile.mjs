@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 import { control, open, root, said, test, until } from '../harness.mjs';
-import { accept_notice, place } from '../words.mjs';
+import { accept_notice, go, place } from '../words.mjs';
 import { all_saved, job_name, rename, whole_store } from './stored.mjs';
 
 const k_read = new Set(['job', 'shop', 'bundle']); // what "Open file" takes as a whole
@@ -22,7 +22,7 @@ test('hostile files are refused with a reason, and the store stays byte for byte
   await accept_notice(page);
   await rename(page, 'Mine');
   await all_saved(page);
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await page.waitForTimeout(1500); // the place is kept a second after the last picture
   const before = await whole_store(page);
   let refused = 0;
@@ -45,7 +45,7 @@ test('hostile files are refused with a reason, and the store stays byte for byte
     if (answer === 'left out') {
       await control(page, 'button', 'Leave them').click();
       await until('none is offered', async () => (await page.getByText(/^Left out: /).count()) === 0);
-      await place(page, 'Parts').click();
+      await go(page, 'Parts');
     }
     refused += 1;
   }

@@ -10,7 +10,7 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 
 import { browser_path, control, is_long, ready, test, until } from '../harness.mjs';
-import { accept_notice, find, k_part, place, things, verdict_words } from '../words.mjs';
+import { accept_notice, find, go, k_part, place, things, verdict_words } from '../words.mjs';
 import { all_saved } from './stored.mjs';
 
 const k_times = is_long ? 20 : 4;
@@ -22,6 +22,8 @@ export async function own_browser(profile, more = []) {
     browser_path(),
     ['--headless=new', '--no-sandbox', '--no-first-run', '--remote-debugging-port=0',
       '--disable-background-networking', '--disable-sync', '--disable-component-update',
+      '--disable-renderer-backgrounding', '--disable-background-timer-throttling',
+      '--disable-backgrounding-occluded-windows',
       `--user-data-dir=${profile}`, ...more, 'about:blank'],
     { detached: true, stdio: 'ignore' },
   );
@@ -60,7 +62,7 @@ test('an edit that is said to be saved outlives the kill of the browser, each ti
     for (let i = 1; i <= k_times; ++i) {
       const count = 100 + i;
       const at = i % 2 === 0 ? 'Order' : 'Sheets';
-      await place(page, 'Parts').click();
+      await go(page, 'Parts');
       if ((await control(page, 'textbox', 'Pieces').count()) === 0)
         await find(page, things.change_sizes(k_part)).click();
       const field = control(page, 'textbox', 'Pieces');
@@ -68,7 +70,7 @@ test('an edit that is said to be saved outlives the kill of the browser, each ti
       await field.press('Enter');
       await until('the count', async () => (await verdict_words(page)).includes(` ${count} pieces`));
       // What is saved last is edited in the place that is to be found again.
-      await place(page, at).click();
+      await go(page, at);
       if (at === 'Sheets') {
         const note = control(page, 'textbox', 'Note');
         await note.fill(`Note ${i}`);
@@ -87,7 +89,7 @@ test('an edit that is said to be saved outlives the kill of the browser, each ti
       assert.equal(await tab.getAttribute('aria-selected'), 'true', `place after kill ${i}`);
       if (at === 'Sheets')
         assert.equal(await control(page, 'textbox', 'Note').inputValue(), `Note ${i}`);
-      await place(page, 'Parts').click();
+      await go(page, 'Parts');
       assert.match(await verdict_words(page), new RegExp(` ${count} pieces`), `edit ${i}`);
       there += 1;
     }
@@ -108,7 +110,7 @@ test('a step at the machine and its count outlive the kill of the browser', { al
     let browser = await own_browser(profile);
     let page = await open_in(browser, outer.origin);
     await accept_notice(page);
-    await place(page, 'Order').click();
+    await go(page, 'Order');
     await find(page, things.to_machine).click();
     await until('the first step', () => step(page, 1).isVisible());
     await control(page, 'button', /^Next step/).click();

@@ -11,7 +11,7 @@ import { pathToFileURL } from 'node:url';
 
 import { k_plain_name, on_bench } from '../forms/bench.mjs';
 import { control, is_long, open, ready, site, test, until } from '../harness.mjs';
-import { accept_notice, find, place, things, verdict_words } from '../words.mjs';
+import { accept_notice, find, go, things, verdict_words } from '../words.mjs';
 import { all_saved, job_ids, rename } from './stored.mjs';
 
 const k_each = is_long ? 500 : 60;
@@ -86,10 +86,10 @@ async function race(page) {
   await accept_notice(page);
   await rename(page, 'Race');
   await all_saved(page);
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   const other = await window_beside(page);
   await open_form(page, 'HB1');
-  await place(other, 'Parts').click();
+  await go(other, 'Parts');
   await open_form(other, 'HB2');
   const last = 1000 + k_each;
   const [first, second] = await Promise.all([count_up(page, 'HB1', last), count_up(other, 'HB2', last)]);

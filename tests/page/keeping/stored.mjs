@@ -2,7 +2,7 @@
 
 import { control, until } from '../harness.mjs';
 import { kept_keys } from '../kept.mjs';
-import { find, place, things } from '../words.mjs';
+import { go } from '../words.mjs';
 
 /** Waits until the page says when it last stored. */
 export async function all_saved(page) {
@@ -16,7 +16,7 @@ export async function job_ids(page) {
 }
 
 export async function rename(page, name) {
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   const field = control(page, 'textbox', 'Name of the job');
   await field.fill(name);
   await field.press('Enter');
@@ -28,7 +28,7 @@ export async function job_name(page) {
 }
 
 export async function to_jobs(page) {
-  await find(page, things.place('Jobs')).click();
+  await go(page, 'Jobs');
 }
 
 /** Everything in the store, byte for byte, as one object of texts. */

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, test, until } from '../harness.mjs';
-import { accept_notice, part_row, place } from '../words.mjs';
+import { accept_notice, go, part_row } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
 const k_bent = 'HK4'; // a hat of four bends
@@ -48,13 +48,13 @@ test('without an order the page says what is in the way, or what is not known', 
   await open(page);
   await accept_notice(page);
   const open_height = async (text) => {
-    await place(page, 'Shop').click();
+    await go(page, 'Shop');
     await control(page, 'button', /^Short brake, /).click();
     const box = control(page, 'textbox', 'Bed to ram, open');
     await box.click();
     await box.fill(text);
     await box.press('Enter');
-    await place(page, 'Parts').click();
+    await go(page, 'Parts');
     await part_row(page, k_bent).click();
     await control(page, 'tab', 'Bends').click();
   };

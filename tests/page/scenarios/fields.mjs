@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, test, until } from '../harness.mjs';
-import { accept_notice, place, undo, verdict_words } from '../words.mjs';
+import { accept_notice, go, undo, verdict_words } from '../words.mjs';
 
 const field = (page, name) => control(page, 'textbox', name);
 
@@ -55,16 +55,16 @@ test('inch and metric show the same part', {}, async (page) => {
 test('a rating that is not known is named, and can be filled in', {}, async (page) => {
   await open(page);
   await accept_notice(page);
-  await place(page, 'Shop').click();
+  await go(page, 'Shop');
   await control(page, 'button', /^Punch, Station/).click();
   const force = field(page, 'Force');
   const known = await until('the force', () => force.inputValue());
   await type(force, '');
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await until('nothing can be said', async () => /cannot be said/.test(await verdict_words(page)));
   await control(page, 'button', /^Operation 3:/).click();
   await control(page, 'button', /^Fill in under Shop/).click();
   await type(field(page, 'Force'), known);
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await until('it fits again', async () => /: fits/.test(await verdict_words(page)));
 });

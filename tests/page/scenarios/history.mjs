@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
 import { kept_history, kept_keys } from '../kept.mjs';
-import { accept_notice, k_part, place, redo, save_file, verdict_words } from '../words.mjs';
+import { accept_notice, go, k_part, place, redo, save_file, verdict_words } from '../words.mjs';
 
 const k_steps = 200;
 
@@ -29,9 +29,9 @@ async function set_pieces(page, count) {
 }
 
 async function saved_file(page) {
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   const [download] = await Promise.all([page.waitForEvent('download'), save_file(page).click()]);
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   return readFileSync(await download.path(), 'utf8');
 }
 
@@ -149,7 +149,7 @@ test('the place, a refused entry and an unfinished one are there after a reload'
   assert.equal(await field.inputValue(), '9 furlongs');
   assert.equal(await field.getAttribute('aria-invalid'), 'true');
   await length.press('Escape');
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   const order = page.getByRole('group', { name: 'Order of work' });
   await order.evaluate((element) => element.scrollTo(0, 300));
   await page.waitForTimeout(1500);

@@ -8,7 +8,7 @@ import { join } from 'node:path';
 
 import { control, give_file, open, picture, root, said, site, test, until } from '../harness.mjs';
 import { serve } from '../server.mjs';
-import { accept_notice, open_file, place } from '../words.mjs';
+import { accept_notice, go, open_file, place } from '../words.mjs';
 
 const folder = join(root, 'assets', 'lessons');
 const program = process.env.TREADLE ?? join(root, 'build', 'release', 'treadle');
@@ -173,7 +173,7 @@ test('an instructor puts a lesson on the shelf, and another opens one from a fil
     page.origin = host.origin;
     await open(page);
     await accept_notice(page, (button) => button.click());
-    await place(page, 'Jobs').click();
+    await go(page, 'Jobs');
     await key(page, 'Look at: For Tuesday').click();
     await until('the lesson', () => control(page, 'heading', 'Tuesday evening class').isVisible());
     await key(page, 'All lessons').click();

@@ -4,14 +4,14 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, said, test, until } from '../harness.mjs';
-import { accept_notice, place, undo } from '../words.mjs';
+import { accept_notice, go, undo } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
 
 async function open_limits(page) {
   await open(page);
   await accept_notice(page, (button) => button.tap());
-  await place(page, 'Limits').tap();
+  await go(page, 'Limits', 'tap');
   await until('the view', () => control(page, 'heading', 'What it can do').isVisible());
 }
 
@@ -45,13 +45,13 @@ test('a tap on a point opens that operation of that part', finger, async (page) 
 
 test('what is not known is named, and a tap leads to its field', finger, async (page) => {
   await open_limits(page);
-  await place(page, 'Shop').tap();
+  await go(page, 'Shop', 'tap');
   await control(page, 'button', /^Punch, Station/).tap();
   const force = control(page, 'textbox', 'Force');
   await force.tap();
   await force.fill('');
   await force.press('Enter');
-  await place(page, 'Limits').tap();
+  await go(page, 'Limits', 'tap');
   await until('the sentence', async () => /Nothing can be said\. Not known: force of Punch\. Enter it under Shop, Punch/.test(await said(page)));
   assert.equal(await page.getByRole('button', { name: /^HB\d+, Punch/ }).count(), 0);
   await control(page, 'button', 'Fill in under Shop').tap();

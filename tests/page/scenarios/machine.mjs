@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, ready, test, until } from '../harness.mjs';
-import { accept_notice, place } from '../words.mjs';
+import { accept_notice, go, place } from '../words.mjs';
 
 const tablet = (width, height) => ({ viewport: { width, height }, hasTouch: true, isMobile: true });
 const key = (page, name) => control(page, 'button', name);
@@ -16,7 +16,7 @@ const k_back_within_ms = 2000;
 async function to_the_machine(page) {
   await open(page);
   await accept_notice(page, (button) => button.tap());
-  await place(page, 'Order').tap();
+  await go(page, 'Order', 'tap');
   await key(page, /^To the machine/).tap();
   await until('the first step', () => step(page, 1).isVisible());
 }
@@ -104,7 +104,7 @@ for (const [width, height] of [[800, 1280], [1024, 768], [390, 844], [320, 568]]
 test('the order says how far each set-up has come', {}, async (page) => {
   await open(page);
   await accept_notice(page);
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   await key(page, /^To the machine/).click();
   await until('the first step', () => step(page, 1).isVisible());
   await work_off(page, (i) => page.keyboard.press(i % 2 === 0 ? ' ' : 'Enter'));

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, site_file, test, until } from '../harness.mjs';
-import { accept_notice, k_part, part_row, place, verdict_words } from '../words.mjs';
+import { accept_notice, go, k_part, part_row, place, verdict_words } from '../words.mjs';
 
 const without_webgl = () => {
   const get = HTMLCanvasElement.prototype.getContext;
@@ -39,7 +39,7 @@ for (const [name, viewport] of [['desk', { width: 1280, height: 800 }], ['tablet
     await page.keyboard.press('Enter');
     await until('the edit is taken', async () => /1\/2/.test(await verdict_words(page)));
     await picture(page, `no-webgl-sizes-${name}`);
-    await place(page, 'Sheets').click();
+    await go(page, 'Sheets');
     await until('print is offered', () => control(page, 'button', /^Print the worksheet/).isVisible());
     await picture(page, `no-webgl-sheets-${name}`);
     const labels = await page.evaluate(() => [...document.querySelectorAll('[data-label-of]')].every(
@@ -59,7 +59,7 @@ test('the graphics are lost and come back', {}, async (page) => {
   await page.evaluate(() => window.graphics.restoreContext());
   const frames = () => page.evaluate(() => Number(document.getElementById('stage').dataset.frames));
   const before = await frames();
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   await until('frames again', async () => (await frames()) > before);
   await until('the place', () => control(page, 'button', /^Print the worksheet/).isVisible());
   assert.equal(await page.locator('#trouble').isVisible(), false);

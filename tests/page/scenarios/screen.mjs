@@ -3,13 +3,13 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, ready, test, until } from '../harness.mjs';
-import { accept_notice, place } from '../words.mjs';
+import { accept_notice, go } from '../words.mjs';
 
 const look = (page) => page.evaluate(() => document.documentElement.dataset.look);
 const row = (page, name) => page.getByRole('button', { name, exact: true });
 
 async function open_screen(page) {
-  await place(page, 'Help').click();
+  await go(page, 'Help');
   await control(page, 'button', 'Screen').click();
   await until('the form', () => control(page, 'heading', 'Screen').isVisible());
 }

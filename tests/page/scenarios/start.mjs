@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 
 import { control, open, ready, said, test, until } from '../harness.mjs';
 import { kept, kept_history } from '../kept.mjs';
-import { accept_notice, part_row, place, set_thickness, verdict_words } from '../words.mjs';
+import { accept_notice, go, part_row, set_thickness, verdict_words } from '../words.mjs';
 
 const button = (page, name) => control(page, 'button', name);
 
@@ -13,16 +13,16 @@ test('the metric demo and an empty job are begun, and the first job stays kept',
   await accept_notice(page);
   await set_thickness(page, '1/4 in');
   await until('the edit', async () => /1\/4/.test(await verdict_words(page)));
-  await place(page, 'Jobs').click();
+  await go(page, 'Jobs');
   await button(page, /^Begin with the demo job in millimetres/).click();
   await until('millimetres', () => button(page, /^Units: mm/).isVisible());
-  await place(page, 'Jobs').click();
+  await go(page, 'Jobs');
   await button(page, 'New empty job').click();
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await until('no parts', async () => /no parts yet/.test(await said(page)));
-  await place(page, 'Jobs').click();
+  await go(page, 'Jobs');
   await button(page, /^Open: /).click();
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await until('the first job', () => part_row(page).isVisible());
   assert.match(await verdict_words(page), /1\/4/);
 });
@@ -51,7 +51,7 @@ test('the notice is shown once, and stands under Help', {}, async (page) => {
   await ready(page);
   await until('the job', () => part_row(page).isVisible());
   assert.equal(await button(page, 'Understood').count(), 0);
-  await place(page, 'Help').click();
+  await go(page, 'Help');
   await button(page, 'What can hurt').click();
   await until('the notice', async () => /competent person/.test(await said(page)));
 });

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { control, open, picture, site, site_file, test, until } from '../harness.mjs';
-import { accept_notice, place, undo } from '../words.mjs';
+import { accept_notice, go, place, undo } from '../words.mjs';
 
 const finger = { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true };
 const k_bought = 'Flat 3/16 × 2-1/2, A36'; // six pieces of 18 from a bar that has to be bought
@@ -70,7 +70,7 @@ test('a drop in the rack leaves less to buy, and undo buys again', {}, async (pa
   await length.press('Enter');
   await until('its length', async () => (await length.inputValue()) === '120 in');
   await picture(page, 'rack');
-  await place(page, 'Bars').click();
+  await go(page, 'Bars');
   await said_of(page, k_bought, /Pull 1 drop of 120/);
   assert.match(await words_of(page, k_bought), /1 drop; no whole bar needed/);
   assert.doesNotMatch(await words_of(page, k_bought), /Buy/);

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, test, until } from '../harness.mjs';
-import { accept_notice, part_row, place, undo } from '../words.mjs';
+import { accept_notice, go, part_row, undo } from '../words.mjs';
 
 const heading = (page, name) => control(page, 'heading', name);
 const words = (page, text) => page.getByText(text).first();
@@ -18,7 +18,7 @@ async function type(box, text) {
 async function open_trials(page) {
   await open(page);
   await accept_notice(page);
-  await place(page, 'Shop').click();
+  await go(page, 'Shop');
   await control(page, 'button', /^Trial strips, /).click();
 }
 
@@ -57,9 +57,9 @@ test('a bent part says how far its legs may come out, by the class asked for', {
   await part_row(page, 'HK2').click();
   await until('legs', () => heading(page, 'Finished legs').count());
   assert.match(await words(page, /^limit/).textContent(), /^limit ± /);
-  await place(page, 'Sheets').click();
+  await go(page, 'Sheets');
   await control(page, 'combobox', /^Legs after ISO 2768-1/).selectOption('None asked for');
-  await place(page, 'Parts').click();
+  await go(page, 'Parts');
   await until('no class', async () => (await words(page, 'no class asked for').count()) === 1);
   assert.equal(await page.getByText(/^limit/).count(), 0);
 });

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, test, until } from '../harness.mjs';
-import { accept_notice, k_part, place, undo, verdict_words } from '../words.mjs';
+import { accept_notice, go, k_part, place, undo, verdict_words } from '../words.mjs';
 
 async function open_sizes(page) {
   await open(page);
@@ -96,7 +96,7 @@ for (const deviceScaleFactor of [0.5, 1, 1.25, 1.5, 2, 3]) {
     for (const [x, y] of [[box.x + 1, box.y + 1], [box.x + box.width - 2, box.y + box.height - 2]]) {
       await page.mouse.click(x, y);
       await until('the place', async () => (await sheets.getAttribute('aria-selected')) === 'true');
-      await place(page, 'Parts').click();
+      await go(page, 'Parts');
       await until('back', async () => (await sheets.getAttribute('aria-selected')) === 'false');
     }
     await page.mouse.click(box.x + 10, box.y + box.height + 3);

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 
 import { control, open, picture, test, until } from '../harness.mjs';
-import { accept_notice, place, undo } from '../words.mjs';
+import { accept_notice, go, undo } from '../words.mjs';
 
 const heading = (page, name) => control(page, 'heading', name);
 const words = (page, text) => page.getByText(text).first();
@@ -16,7 +16,7 @@ async function type(page, name, text) {
 }
 
 async function open_shop_page(page, name) {
-  await place(page, 'Shop').click();
+  await go(page, 'Shop');
   await control(page, 'button', name).click();
 }
 
@@ -31,7 +31,7 @@ test('every set-up says what is set, measured and marked', {}, async (page) => {
   await type(page, 'Pieces in a batch', '5');
   await type(page, 'Measure 1 piece in', '4');
   await type(page, 'How pieces are marked', 'chalk on the web');
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   await until('the order', () => heading(page, 'Set-up 1').isVisible());
   for (const line of [/^Ram up/, /batches of 5/, /First piece: .*1 in 4/, /Mark each piece .*chalk on the web/])
     await until(`${line}`, async () => (await words(page, line).count()) === 1);
@@ -40,7 +40,7 @@ test('every set-up says what is set, measured and marked', {}, async (page) => {
 
 test('two at the machine: each has set-ups, and what may not run at once is ticked', {}, async (page) => {
   await start(page);
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   await until('who does what', () => heading(page, 'Who does what').isVisible());
   const work = words(page, /set-up 1, /);
   await until('the first set-up is somebody\'s', async () => (await work.count()) === 1);
@@ -54,7 +54,7 @@ test('two at the machine: each has set-ups, and what may not run at once is tick
   await until('it counts both ways', () => control(page, 'checkbox', 'Punch').isChecked());
   await open_shop_page(page, /, Machine/);
   await type(page, 'People at once', '1');
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   await until('alone', async () => (await page.getByRole('heading', { name: 'Who does what' }).count()) === 0);
 });
 
@@ -64,7 +64,7 @@ test('strokes are booked on a counted edge, taken back, and ground to zero', {},
   await control(page, 'button', /^13\/16 round/).click();
   await type(page, 'Strokes since ground', '2990');
   await type(page, 'Grind after, strokes', '3000');
-  await place(page, 'Order').click();
+  await go(page, 'Order');
   const line = words(page, /13\/16 round: .*3000/);
   await until('the edge is named', async () => (await line.count()) === 1);
   const before = await line.textContent();

@@ -178,13 +178,12 @@ std::string bare_word(std::string_view text) {
 /// Whether a text's bare word is this one: the catalogue is long, and it is asked for each line of
 /// a calculation, so without making it.
 bool reads_as(std::string_view text, std::string_view bare) {
-    constexpr std::string_view k_times = "\xC3\x97";
     std::size_t at = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (text[i] == ' ')
             continue;
         char c = base::to_lower(text[i]);
-        if (text.substr(i, k_times.size()) == k_times) {
+        if (c == '\xC3' && i + 1 < text.size() && text[i + 1] == '\x97') { // multiplication sign
             c = 'x';
             ++i;
         }

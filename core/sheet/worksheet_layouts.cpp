@@ -37,9 +37,9 @@ void write_rules(Html& html, const SheetInputs& in, const assembly::Made& made) 
         write_verdict(html,
                       outcome_of(line.held),
                       base::capital(assembly::rule_words(line, in.style)) + ": " +
-                          assembly::answer_words(line));
-        html.text(". " + source_of(in, line.source) + " (" + base::evidence_words(line.evidence) +
-                  "). " + line.remark);
+                          assembly::answer_words(line) + ".");
+        html.text(source_of(in, line.source) + " (" + base::evidence_words(line.evidence) + "). " +
+                  line.remark);
         html.close();
     }
     for (const assembly::Figure& figure : made.figures)

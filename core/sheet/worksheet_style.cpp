@@ -41,6 +41,7 @@ thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; over
 tbody th { font-weight: bold; }
 th[scope="row"] { overflow-wrap: normal; }
 .verdict { white-space: nowrap; }
+li .verdict { white-space: normal; }
 .summary td:nth-child(7), .ops td:nth-child(4) { width: 40mm; padding-right: 3mm; }
 .summary td:last-child, .ops td:last-child { width: 31mm; }
 .ops th:first-child { width: 9mm; }

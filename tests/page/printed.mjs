@@ -122,6 +122,36 @@ for (const [kind, least_rows] of Object.entries(kinds))
           `${kind}-${paper}-${units}`, paper, least_rows);
   });
 
+/** The demo with one layout of each kind, by its examples. */
+function with_layouts(units) {
+  const list = JSON.parse(execFileSync(command, ['layout', '--list'], { encoding: 'utf8' })).layouts;
+  const job = JSON.parse(readFileSync(demo(`demo-${units}.json`), 'utf8'));
+  const layouts = list.map(({ kind, inputs }, index) => ({
+    id: `l${index + 1}`,
+    kind,
+    mark: `L${index + 1}`,
+    values: inputs.filter((input) => input.required).map((input) => (
+      { name: input.name, text: input.example ?? input.choices[0] })),
+    made: [],
+  }));
+  return { ...job, version: 2, layouts };
+}
+
+test('printed: a layout of every kind, on both papers, in inch and metric', {}, async (page) => {
+  for (const units of ['inch', 'metric']) {
+    const file = join(pictures, `layouts-${units}.json`);
+    mkdirSync(pictures, { recursive: true });
+    writeFileSync(file, JSON.stringify(with_layouts(units)));
+    for (const paper of Object.keys(papers)) {
+      await printed_whole(page, ['sheet', file, '--only', 'parts', '--paper', paper, '--units', units],
+        `layouts-${paper}-${units}`, paper, 20);
+      const text = await page.locator('body').innerText();
+      assert.doesNotMatch(text, /It cannot be made again/);
+      assert.match(text, /Handrail up a flight/);
+    }
+  }
+});
+
 /** A picture of grey values, out of poppler: { width, height, at(x, y) } */
 function picture_of(file, page, dots) {
   const pgm = execFileSync('pdftoppm', ['-r', String(dots), '-gray', '-f', String(page), '-l', String(page), file],

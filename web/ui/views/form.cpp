@@ -223,10 +223,13 @@ Form::maybe(std::string_view label, std::string_view key, const std::optional<Fo
     });
 }
 
-std::optional<std::optional<Angle>>
-Form::maybe(std::string_view label, std::string_view key, const std::optional<Angle>& value) {
+std::optional<std::optional<Angle>> Form::maybe(std::string_view label,
+                                                std::string_view key,
+                                                const std::optional<Angle>& value,
+                                                std::string_view empty) {
     const std::string shown = value ? quantity::write_exact(*value) : "";
-    return maybe_entry<Angle>(label, key, shown, unknown(value), [&](const std::string& typed) {
+    const std::string_view note = value ? std::string_view{} : empty;
+    return maybe_entry<Angle>(label, key, shown, note, [&](const std::string& typed) {
         return quantity::parse_angle(typed, key);
     });
 }

@@ -45,8 +45,10 @@ public:
                                                std::string_view note = {});
     std::optional<std::optional<Force>>
     maybe(std::string_view label, std::string_view key, const std::optional<Force>& value);
-    std::optional<std::optional<Angle>>
-    maybe(std::string_view label, std::string_view key, const std::optional<Angle>& value);
+    std::optional<std::optional<Angle>> maybe(std::string_view label,
+                                              std::string_view key,
+                                              const std::optional<Angle>& value,
+                                              std::string_view empty = "not known");
     std::optional<std::optional<Stress>> maybe(std::string_view label,
                                                std::string_view key,
                                                const std::optional<Stress>& value,

@@ -78,7 +78,8 @@ void one_field(Desk& desk, Form& form, const edit::LayoutField& field) {
     case FieldKind::grade:
         return grade_field(desk, form, field);
     case FieldKind::angle:
-        if (const auto typed = form.maybe(label, field.name, known(quantity::parse_angle(now, ""))))
+        if (const auto typed =
+                form.maybe(label, field.name, known(quantity::parse_angle(now, "")), field.meaning))
             set_value(desk, field.name, *typed ? quantity::write_exact(**typed) : "");
         return;
     case FieldKind::count:

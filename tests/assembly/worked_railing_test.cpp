@@ -329,6 +329,29 @@ TEST_CASE("4-10, 4-12 and 4-21: along the rail, between the rails, a ramp of 1 i
     CHECK(near(ramp->along(inches(96)), 96.333, 0.001));
 }
 
+TEST_CASE("4-10, 4-12 and 4-21 again, as a flight and a ramp have them") {
+    // 48.75 in clear takes 10 pickets of 3/4 in with gaps of 3-3/4 in: the first gap along the
+    // rail.
+    Values values = stair("7 in", "11 in");
+    test::set(values, "run", "52-3/4 in");
+    test::set(values, "margin", "1/2 in");
+    const double level = 11.0 / std::hypot(7.0, 11.0);
+    test::set(values, "height", std::to_string(28.75 / level) + " in");
+    const auto flight = made("guard-stair", values);
+    CHECK(near(test::figure(flight, "clear gap, level"), 3.75, 1e-9));
+    CHECK(near(flight.marks[0].places[0], 4.4449, 0.0005));
+    CHECK(near(test::worked(flight, "rake-picket-length"), 33.189, 0.001));
+    Values ramp = stair("1 in", "12 in");
+    test::set(ramp, "run", "96 in");
+    test::set(ramp, "cap", "flat 2 x 3/8 in");
+    const auto sloped = made("guard-stair", ramp);
+    CHECK(near(part(sloped, "cap").length, 96.333, 0.001));
+    for (const auto& figure : sloped.figures)
+        if (figure.words == "slope")
+            CHECK(std::get<Angle>(figure.value).in_degrees() ==
+                  doctest::Approx(4.764).epsilon(1e-4));
+}
+
 TEST_CASE("raked-rail: a square-ended bar stands between its posts and touches both") {
     // 3-4-5 slope, bar 1 in deep, posts 10 in apart: 10 x 5/4 - 1 x 3/4 = 11.75 in.
     const auto rake = assembly::rake_of({inches(3), inches(4)});

@@ -177,8 +177,10 @@ void draw(Made& made, const Rail& r, const std::string& mark) {
     const Length zero;
     out.outlines.push_back(
         line({{-r.bottom, zero}, {zero, zero}, {r.run, high}, {r.run + r.top, high}}));
-    out.spans = {{{zero, -(r.height / 8.0)}, {r.run, -(r.height / 8.0)}, "run"},
-                 {{-r.bottom, -(r.height / 8.0)}, {zero, -(r.height / 8.0)}, ""},
+    // Far enough under the floor that a figure finds room between.
+    const Length under = -(low + r.height / 3.0);
+    out.spans = {{{zero, under}, {r.run, under}, "run"},
+                 {{-r.bottom, under}, {zero, under}, ""},
                  {{r.run, high + r.height * 1.125}, {r.run + r.top, high + r.height * 1.125}, ""}};
     out.description = "Handrail up a flight, level beyond the top nosing.";
 }

@@ -56,6 +56,27 @@ test('a rule that is broken is said with its source, and does not stand in the w
   assert.equal(await add(page).isEnabled(), true);
 });
 
+test('a stair with a landing, pickets by the tread, says what breaks and where to mark', tablet, async (page) => {
+  const press = (thing) => thing.tap();
+  await start(page, press);
+  await kind(page).selectOption({ label: 'Guard or railing, up a stair' });
+  await press(control(page, 'checkbox', 'More inputs'));
+  await until('the other inputs', () => control(page, 'textbox', 'Upper landing', true).count());
+  await type(page, 'Upper landing', '76 in', press);
+  await type(page, 'Landing height', '42 in', press);
+  await type(page, 'Per tread', '2', press);
+  // Two pickets of 3/4 in on a tread of 11 in: 4-3/4 in, over the 4-3/8 in of a dwelling's stair.
+  await until('the rule', async () =>
+    /4-3\/4 in, under 4-3\/8 in: breaks IRC, open side of a stair/.test(await said(page)));
+  await type(page, 'Per tread', '3', press);
+  await until('the rule again', async () => /under 4-3\/8 in: meets IRC, open side of a stair/.test(await said(page)));
+  await until('where to mark', async () =>
+    /Near faces of pickets, from the post's face along the rail, upper landing: 3-/.test(await said(page)));
+  await picture(page, 'layout-stair');
+  await press(add(page));
+  await until('its parts', async () => /Made by Guard or railing, up a stair L1/.test(await said(page)));
+});
+
 test('every kind is reached by the keyboard and shows what it makes', desktop, async (page) => {
   const press = (thing) => thing.click();
   await start(page, press);

@@ -184,12 +184,15 @@ Values branch(Dice& dice) {
 
 Values pipe_rail(Dice& dice) {
     constexpr const char* k_rules[] = {"osha", "irc", "ibc", "uk"};
-    return {{"rule", dice.pick(k_rules)},
-            {"run", dice.length(48, 480)},
-            {"height", dice.length(36, 46)},
-            {"spacing", dice.length(48, 96)},
-            {"pipe", dice.either("pipe 1.9 x 0.145 in", "pipe 48.3 x 3.2 mm")},
-            {"grade", dice.either("A53-B", "S235JR")}};
+    Values values{{"rule", dice.pick(k_rules)},
+                  {"run", dice.length(48, 480)},
+                  {"height", dice.length(36, 46)},
+                  {"spacing", dice.length(48, 96)},
+                  {"pipe", dice.either("pipe 1.9 x 0.145 in", "pipe 48.3 x 3.2 mm")},
+                  {"grade", dice.either("A53-B", "S235JR")}};
+    if (dice.chance())
+        values.push_back({"run_2", dice.length(24, 240)});
+    return values;
 }
 
 Values handrail(Dice& dice) {

@@ -384,6 +384,31 @@ TEST_CASE("4-22: a stepped fence, 94 in panels on 8 %: step 7.52 in, too much un
     CHECK(part(fence, "picket").count == 20); // as the level panel of 4.5
 }
 
+TEST_CASE("a rail of pipe goes round corners: one post at each, the rails mitred") {
+    // 8 ft and 12 ft with posts at most 4 ft apart: 2 and 3 panels, 6 posts in all.
+    Values values{{"rule", "osha"},
+                  {"run", "8 ft"},
+                  {"run_2", "12 ft"},
+                  {"height", "42 in"},
+                  {"spacing", "4 ft"},
+                  {"pipe", "pipe 1.9 x 0.145 in"},
+                  {"grade", "A53-B"}};
+    const auto rail = made("pipe-rail", values);
+    CHECK(part(rail, "post").count == 6);
+    CHECK(near(part(rail, "top-rail").length, 96.0, 1e-9));
+    CHECK(near(part(rail, "top-rail-2").length, 144.0, 1e-9));
+    CHECK(part(rail, "top-rail-2").note.find("mitred 45 deg at the corner") != std::string::npos);
+    CHECK(part(rail, "mid-rail").count == 2);
+    CHECK(part(rail, "mid-rail-2").count == 3);
+    // (96 - 3 x 1.9) / 2 and (144 - 4 x 1.9) / 3
+    CHECK(near(test::figure(rail, "clear between posts, side 1"), 45.15, 1e-9));
+    CHECK(near(test::figure(rail, "clear between posts, side 2"), 136.4 / 3.0, 1e-9));
+    test::set(values, "run_2", "");
+    CHECK(made("pipe-rail", values).parts.size() == 3);
+    test::set(values, "run_3", "8 ft");
+    CHECK(test::refused("pipe-rail", values).field == "run_3");
+}
+
 TEST_CASE("4-20: pipe 1-1/2 fits a hand, pipe 2 does not") {
     Values values{{"rule", "osha"},
                   {"run", "12 ft"},

@@ -60,7 +60,8 @@ TEST_CASE("a guard is looked at before anything is added, then its parts are the
 TEST_CASE("a broken rule is said and does not stand in the way; nonsense does") {
     LayoutsPage layouts;
     layouts.page.type("Height", "20 in");
-    CHECK(layouts.says("Height of the top edge: 20 in, at least 36 in: breaks IRC, guard of a dwelling"));
+    CHECK(layouts.says(
+        "Height of the top edge: 20 in, at least 36 in: breaks IRC, guard of a dwelling"));
     layouts.page.type("Spacing", "1 in");
     const ui::Node* key = layouts.page.find(Role::button, "Add to the job");
     REQUIRE(key != nullptr);

@@ -160,9 +160,9 @@ TEST_CASE("results are printed, and nothing of a lesson is stored") {
     CHECK(lessons.ports.printed.find("not answered") != std::string::npos);
     CHECK(lessons.ports.transactions.size() == before);
     CHECK(lessons.page.app.session().revision() == job);
-    for (const auto& [key, bytes] : lessons.ports.kept) {
-        CAPTURE(key);
-        CHECK(bytes.find("1 ton") == std::string::npos);
+    for (const auto& kept : lessons.ports.kept) {
+        CAPTURE(kept.first);
+        CHECK(kept.second.find("1 ton") == std::string::npos);
     }
     lessons.page.press(Role::button, "All lessons");
     lessons.page.press(Role::button, "Back to the job");

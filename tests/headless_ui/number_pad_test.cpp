@@ -139,8 +139,10 @@ TEST_CASE("each key asks for its sign, and the digits are high enough for a glov
                                                                 {"space", " "},
                                                                 {"unit0", "in"},
                                                                 {"unit1", "mm"}};
-    for (const auto& [id, text] : keys) {
-        CAPTURE(std::string(id));
+    for (const auto& key : keys) {
+        const std::string id = key.first;
+        const std::string text = key.second;
+        CAPTURE(id);
         page.tap(id);
         REQUIRE_FALSE(page.ports.edits.empty());
         CHECK(page.ports.edits.back().kind == Edit::Kind::insert);

@@ -2,7 +2,6 @@
 
 #include "archive/parts_list/lists.h"
 
-#include <chrono>
 #include <map>
 
 using namespace treadle;
@@ -166,24 +165,13 @@ TEST_CASE("blank rows, headings again and sums are passed over and said so") {
         CHECK_FALSE(passed.reason.empty());
 }
 
-TEST_CASE("twenty thousand rows take time in step with their number") {
-    const job::Catalog known = catalog();
-    const auto seconds = [&known](int rows) {
-        std::string bytes = k_heading;
-        for (int i = 0; i < rows; ++i)
-            bytes += "M" + std::to_string(i) + ",4,FB " + std::to_string(i % 400 + 1) + " x 1/" +
-                     std::to_string(i % 64 + 1) + "," + std::to_string(i % 900 + 1) + "-1/2,A36,\n";
-        const auto start = std::chrono::steady_clock::now();
-        const ReadParts read = parts(bytes, known, inch());
-        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-        CHECK(read.taken.size() == static_cast<std::size_t>(rows));
-        return took.count();
-    };
-    const double few = seconds(2'000);
-    const double many = seconds(19'999);
-    MESSAGE("2,000 rows ", few, " s, 19,999 rows ", many, " s");
-    CHECK(many < 2.0); // 0.1 s alone on the machine; sanitizers and neighbours are slow
-    CHECK(many < 40.0 * few);
+TEST_CASE("twenty thousand rows are read whole") {
+    constexpr int k_rows = 19'999; // how long it takes, tests/bench/storing says
+    std::string bytes = k_heading;
+    for (int i = 0; i < k_rows; ++i)
+        bytes += "M" + std::to_string(i) + ",4,FB " + std::to_string(i % 400 + 1) + " x 1/" +
+                 std::to_string(i % 64 + 1) + "," + std::to_string(i % 900 + 1) + "-1/2,A36,\n";
+    CHECK(parts(bytes, catalog(), inch()).taken.size() == static_cast<std::size_t>(k_rows));
 }
 
 TEST_CASE("what a reason repeats of a foreign word is no half of a letter") {

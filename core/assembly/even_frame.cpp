@@ -3,12 +3,11 @@
 // Corner    inside angle A = 180 - 360 / n, turned through d = 360 / n
 // Across    n even: s / tan(180 / n), heel to heel                      card even-frame-across
 
-#include "process/blank.h"
-
 #include <cmath>
 #include <numbers>
 
 #include "assembly/cards.h"
+#include "assembly/folded.h"
 #include "assembly/inputs.h"
 #include "assembly/kinds.h"
 #include "assembly/pieces.h"
@@ -55,8 +54,18 @@ struct Question {
     std::string grade;
     [[nodiscard]] Angle turn() const { return degrees(360.0 / sides); }
     [[nodiscard]] Angle inside() const { return degrees(180.0 - 360.0 / sides); }
-    [[nodiscard]] layout::CornerNotch notch() const { return {bar.width, bar.thickness, turn()}; }
 };
+
+FoldedBar folded(const Question& q) {
+    return {q.bar,
+            q.grade,
+            std::vector<Length>(static_cast<std::size_t>(q.sides), q.side),
+            q.turn(),
+            q.turn() / 2.0,
+            q.radius,
+            q.k,
+            q.count};
+}
 
 Question read(Inputs& in) {
     Question q;
@@ -80,16 +89,6 @@ Question read(Inputs& in) {
     return q;
 }
 
-Refusal renamed(Refusal refusal) {
-    if (refusal.field == "leg" || refusal.field == "thickness")
-        refusal.field = "bar";
-    if (refusal.field.rfind("bends", 0) == 0)
-        refusal.field = "radius";
-    if (refusal.field.rfind("legs", 0) == 0)
-        refusal.field = "side";
-    return refusal;
-}
-
 /// As many pieces as sides, long point to long point along the outside.
 void make_mitred(Made& made, const Question& q, const std::string& mark) {
     const Piece piece{"side", "S", "frame side"};
@@ -103,42 +102,12 @@ void make_mitred(Made& made, const Question& q, const std::string& mark) {
 
 /// One bar of angle, a notch at every corner but the one that closes.
 std::optional<Refusal> make_folded(Made& made, const Question& q, const std::string& mark) {
-    const process::BlankRule rule{process::BlankMethod::k_factor, q.k};
-    const process::SharpBend bend{q.bar.thickness, q.radius, q.turn()};
-    const auto sides = static_cast<std::size_t>(q.sides);
-    const process::BentPart shape{std::vector<Length>(sides, q.side),
-                                  std::vector<process::SharpBend>(sides - 1, bend)};
-    const auto blank = process::blank_length(shape, rule);
-    if (!blank.ok())
-        return renamed(blank.refusal());
-    const auto notch = layout::corner_notch(q.notch());
-    if (!notch.ok())
-        return renamed(notch.refusal());
-    const Piece piece{"bar", "B", "frame of one bar"};
-    job::Part part = straight_part(piece, mark, q.grade, q.bar, blank->length, q.count);
-    cut_ends(part, q.turn() / 2.0, q.turn() / 2.0);
-    for (const Length at : blank->bend_lines) {
-        job::Notch cut;
-        cut.shape = geometry::NotchShape::vee;
-        cut.edge = job::NotchEdge::far_edge;
-        cut.at = at;
-        cut.depth = notch->depth;
-        cut.included = q.turn();
-        cut.face = section::Face::leg_a;
-        part.operations.emplace_back(cut);
-    }
-    add_note(part,
-             "fold the standing leg at the notches; try one corner first. No V die takes an angle");
-    add(made, piece, std::move(part));
-    made.marks.push_back({"middles of the notches, from the start", blank->bend_lines});
-    made.figures.push_back({"depth of a notch", notch->depth});
-    made.figures.push_back({"width of a notch at the toe", notch->width});
-    for (const auto& working : {layout::notch_depth_working(q.notch()),
-                                layout::notch_width_working(q.notch()),
-                                process::deduction_working(bend, rule),
-                                process::blank_working(shape, rule)})
-        if (working.ok())
-            made.workings.push_back(*working);
+    const auto bar = add_folded(made, folded(q), mark);
+    if (!bar.ok())
+        return renamed_for_frame(bar.refusal(), "side");
+    made.marks.push_back({"middles of the notches, from the start", bar->middles});
+    made.figures.push_back({"depth of a notch", bar->notch.depth});
+    made.figures.push_back({"width of a notch at the toe", bar->notch.width});
     return std::nullopt;
 }
 
@@ -177,7 +146,7 @@ Result<Made> make_even_frame(Inputs& in, const std::string& mark) {
         return in.refusal();
     const auto setback = layout::mitre_setback_working(q.bar.width, q.inside());
     if (!setback.ok())
-        return renamed(setback.refusal());
+        return renamed_for_frame(setback.refusal(), "side");
     const Length back = std::get<Length>(setback->result.value);
     if (!(q.side > 2.0 * back))
         return Refusal{"side", "A side so short leaves no opening.", ""};

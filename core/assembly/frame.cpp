@@ -2,8 +2,7 @@
 
 #include "layout/frame.h"
 
-#include "process/blank.h"
-
+#include "assembly/folded.h"
 #include "assembly/inputs.h"
 #include "assembly/kinds.h"
 #include "assembly/pieces.h"
@@ -90,16 +89,7 @@ Question read(Inputs& in) {
     return q;
 }
 
-/// The name of a frame's input for a formula's.
-Refusal renamed(Refusal refusal) {
-    if (refusal.field == "leg" || refusal.field == "thickness")
-        refusal.field = "bar";
-    if (refusal.field.rfind("bends", 0) == 0)
-        refusal.field = "radius";
-    if (refusal.field.rfind("legs", 0) == 0)
-        refusal.field = "width";
-    return refusal;
-}
+Refusal renamed(Refusal refusal) { return renamed_for_frame(std::move(refusal), "width"); }
 
 void add_pieces(Made& made,
                 const Question& q,
@@ -184,41 +174,16 @@ std::vector<Length> legs_of(const Question& q, Length closing_thickness) {
 std::optional<Refusal> make_notched(Made& made, const Question& q, const std::string& mark) {
     if (const auto sizes = layout::mitred_frame(q.frame); !sizes.ok())
         return renamed(sizes.refusal());
-    const process::BlankRule rule{process::BlankMethod::k_factor, q.k};
-    const process::SharpBend bend{q.bar.thickness, q.radius, degrees(90.0)};
-    const process::BentPart shape{legs_of(q, q.bar.thickness), {bend, bend, bend}};
-    const auto blank = process::blank_length(shape, rule);
-    if (!blank.ok())
-        return renamed(blank.refusal());
-    const auto notch = layout::corner_notch({q.frame.leg, q.frame.thickness});
-    if (!notch.ok())
-        return renamed(notch.refusal());
-    const Piece piece{"bar", "B", "frame of one bar"};
-    job::Part part = straight_part(piece, mark, q.grade, q.bar, blank->length, q.count);
     const Angle mitre = q.closing == Closing::mitre ? degrees(45.0) : Angle{};
-    cut_ends(part, mitre, mitre);
-    for (const Length at : blank->bend_lines) {
-        job::Notch cut;
-        cut.shape = geometry::NotchShape::vee;
-        cut.edge = job::NotchEdge::far_edge;
-        cut.at = at;
-        cut.depth = notch->depth;
-        cut.included = degrees(90.0);
-        cut.face = section::Face::leg_a;
-        part.operations.emplace_back(cut);
-    }
-    add_note(part,
-             "fold the standing leg at the notches; try one corner first. No V die takes an angle");
-    add(made, piece, std::move(part));
-    for (std::size_t i = 0; i < blank->bend_lines.size(); ++i)
+    const auto bar = add_folded(
+        made,
+        {q.bar, q.grade, legs_of(q, q.bar.thickness), degrees(90.0), mitre, q.radius, q.k, q.count},
+        mark);
+    if (!bar.ok())
+        return renamed(bar.refusal());
+    for (std::size_t i = 0; i < bar->middles.size(); ++i)
         made.figures.push_back(
-            {"notch " + std::to_string(i + 1) + " from the start", blank->bend_lines[i]});
-    for (const auto& working : {layout::notch_depth_working({q.frame.leg, q.frame.thickness}),
-                                layout::notch_width_working({q.frame.leg, q.frame.thickness}),
-                                process::deduction_working(bend, rule),
-                                process::blank_working(shape, rule)})
-        if (working.ok())
-            made.workings.push_back(*working);
+            {"notch " + std::to_string(i + 1) + " from the start", bar->middles[i]});
     return std::nullopt;
 }
 

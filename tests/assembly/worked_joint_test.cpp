@@ -1,6 +1,6 @@
 // Check values of saddles, frames and bars, by hand from trade/layout-shapes-codes.md 5.5 and 6.5
 // (derived there), reproduced by layouts. Covers pipe_branch.cpp, pipe_rail.cpp, frame.cpp,
-// even_frame.cpp, gusset.cpp, rounds.cpp, brackets.cpp, bent_flat.cpp, base_plate.cpp,
+// even_frame.cpp, folded.cpp, gusset.cpp, rounds.cpp, brackets.cpp, bent_flat.cpp, base_plate.cpp,
 // clip_angle.cpp, bolted.cpp and gate.cpp.
 
 #include <cmath>

@@ -1,4 +1,5 @@
-// draw_guard of guard.h: the sides one after the other, unfolded at the corners.
+// guard_heights, draw_guard and draw_landing of guard.h: the sides one after the other, unfolded at
+// the corners.
 
 #include <algorithm>
 #include <string>
@@ -85,6 +86,16 @@ void dimension(const Guard& guard, const std::vector<GuardSide>& sides, Elevatio
 }
 
 } // namespace
+
+GuardHeights guard_heights(const Guard& guard) {
+    GuardHeights out;
+    if (guard.cap.width > Length{})
+        out.cap = guard.rake.upright(rail_depth(guard.cap));
+    out.top = guard.rake.upright(rail_depth(guard.top));
+    out.bottom = guard.rake.upright(rail_depth(guard.bottom));
+    out.between = guard.height - guard.bottom_gap - out.cap - out.top - out.bottom;
+    return out;
+}
 
 Elevation
 draw_guard(const Guard& guard, const std::vector<GuardSide>& sides, const std::string& mark) {

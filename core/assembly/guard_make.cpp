@@ -364,16 +364,6 @@ Refusal at_landing(Refusal fault, Landing which) {
 
 } // namespace
 
-GuardHeights guard_heights(const Guard& guard) {
-    GuardHeights out;
-    if (guard.cap.width > Length{})
-        out.cap = guard.rake.upright(rail_depth(guard.cap));
-    out.top = guard.rake.upright(rail_depth(guard.top));
-    out.bottom = guard.rake.upright(rail_depth(guard.bottom));
-    out.between = guard.height - guard.bottom_gap - out.cap - out.top - out.bottom;
-    return out;
-}
-
 Result<Made> make_guard(Inputs& in, const Guard& asked, const std::string& mark) {
     Guard guard = asked;
     guard.pieces = &k_run_pieces;
@@ -390,6 +380,9 @@ Result<Made> make_guard(Inputs& in, const Guard& asked, const std::string& mark)
         if (auto fault = make_stretch(made, in, landing, own, mark))
             return at_landing(*fault, which);
         draw_landing(made.elevation, guard, landing, own.front(), which, mark);
+        if (landing.height != guard.height)
+            made.cautions.emplace_back("Flight and landing share a post and differ in height: make "
+                                       "that post as long as the higher of both asks.");
     }
     made.cautions.emplace_back(k_code_governs);
     return made;

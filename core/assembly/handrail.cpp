@@ -106,19 +106,23 @@ Rail read(Inputs& in) {
 
 void add_parts(Made& made, const Rail& r, const std::string& mark) {
     const std::string half = quantity::print(r.rake.angle / 2.0, {});
-    const std::string ended = r.ends == Ends::returned ? ", far end 45 deg" : ", far end square";
+    const std::string ended = r.ends == Ends::returned ? "far end 45 deg" : "far end square";
+    const std::string knuckled = "mitred " + half + " at the knuckle, " + ended;
     const Piece piece{"rail", "R", "handrail, sloping"};
-    const Length sloping = r.rake.along(r.run + r.bottom) + r.knuckle() + r.corner();
+    // Without a level piece both its ends are far ends.
+    const bool has_level = r.top > Length{};
+    const Length upper = has_level ? r.knuckle() : r.corner();
+    const Length sloping = r.rake.along(r.run + r.bottom) + upper + r.corner();
     job::Part part = straight_part(piece, mark, r.grade, r.pipe, sloping, r.count);
     cut_ends(part);
-    add_note(part, "mitred " + half + " at the knuckle" + ended + "; long point to long point");
+    add_note(part, (has_level ? knuckled : "each " + ended) + "; long point to long point");
     add(made, piece, std::move(part));
-    if (r.top > Length{}) {
+    if (has_level) {
         const Piece level{"top-extension", "E", "handrail, level at the top"};
         job::Part on =
             straight_part(level, mark, r.grade, r.pipe, r.top + r.knuckle() + r.corner(), r.count);
         cut_ends(on);
-        add_note(on, "mitred " + half + " at the knuckle" + ended + "; long point to long point");
+        add_note(on, knuckled + "; long point to long point");
         add(made, level, std::move(on));
     }
     if (r.ends == Ends::open)

@@ -1,8 +1,10 @@
 // What codes ask of guards, handrails and fences, looked up by the name of the rule.
 //
-// Formula   a table; each row a card of its own body: guard-limit-irc, -ibc, -osha, -ada, -pool,
-// -uk Valid     the adopted local code governs, always Source    sources.json: irc-r312, ibc-1015,
-// osha-1910-29, ada-505, ispsc-305, uk-document-k Rounding  none
+// Formula   a table; each row a card of its own body:
+//           guard-limit-irc, -ibc, -osha, -ada, -pool, -uk
+// Valid     the adopted local code governs, always
+// Source    sources.json: irc-r312, ibc-1015, osha-1910-29, ada-505, ispsc-305, uk-document-k
+// Rounding  none
 
 #pragma once
 

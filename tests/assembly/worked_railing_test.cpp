@@ -175,6 +175,10 @@ TEST_CASE("landings go on from a flight's posts, level, by the rules of a level 
         CHECK(part(both, one.role).count == one.part.count);
     }
     CHECK(both.parts.size() == flight.parts.size() + 4);
+    // 42 in on the landing, 36 in on the flight: somebody has to be told of the post between.
+    CHECK(both.cautions.front().find("share a post") != std::string::npos);
+    test::set(values, "landing_height", "");
+    CHECK(made("guard-stair", values).cautions.front().find("share a post") == std::string::npos);
     test::set(values, "upper_landing", "3 in");
     CHECK(test::refused("guard-stair", values).field == "upper_landing");
     test::set(alone, "landing_height", "42 in");
@@ -205,6 +209,12 @@ TEST_CASE("4-20 and ADA's extensions: a handrail up a 7/11 flight of ten treads"
     CHECK(part(returned, "return").count == 2);
     CHECK(near(part(returned, "return").length, 3.4, 1e-9));
     CHECK(near(part(returned, "top-extension").length, 12.95 + 0.2767, 0.0001));
+    Values bare = values;
+    test::set(bare, "top_extension", "0 in");
+    const auto level_less = made("handrail", bare);
+    CHECK(near(part(level_less, "rail").length, 143.4225 + 2 * 0.95, 0.0001));
+    CHECK(part(level_less, "rail").note.find("knuckle") == std::string::npos);
+    CHECK(test::rule(level_less, "ada-extension").held == Held::breaks);
     test::set(values, "pipe", "pipe 2.375 x 0.154 in"); // NPS 2, 4-20
     test::set(values, "top_extension", "11 in");
     test::set(values, "bottom_extension", "10 in");

@@ -238,9 +238,9 @@ void hold_rules(Made& made, const Fence& f) {
              f.posts.clear + f.post.width);
     // Tops of neighbouring rails apart: what a foot finds.
     const Length tops = levels[1] - levels[0];
-    if (pool && tops < inches(45.0))
-        hold(made.rules, "pool-picket-gap", "gap between pickets, rails under 45 in apart", gap);
-    else if (!pool)
+    if (pool)
+        hold_pool_pickets(made.rules, tops, gap);
+    else
         hold(made.rules,
              {"fence-foothold",
               inches(45.0),

@@ -221,7 +221,8 @@ void hold_rules(Made& made,
     const std::string where = guard.pieces->where;
     for (const GuardSide& side : sides)
         gap = std::max(gap, side.infill.largest_gap);
-    if (guard.fill == Fill::pickets) {
+    const bool upright = guard.fill == Fill::pickets;
+    if (upright) {
         hold(made.rules, guard.rules.opening, "opening between pickets and at posts" + where, gap);
     } else {
         const Length between = (heights.between - heights.bottom) / 2.0;
@@ -240,9 +241,8 @@ void hold_rules(Made& made,
              "opening from the last post to the wall",
              guard.wall_gap);
     hold(made.rules, guard.rules.height, "height of the top edge" + where, guard.height);
-    const Length tops = heights.between + heights.top;
-    if (guard.pool && tops < inches(45.0)) // by ISPSC 305: rails less than 45 in apart, tops
-        hold(made.rules, "pool-picket-gap", "gap between pickets, rails under 45 in apart", gap);
+    if (guard.pool && upright)
+        hold_pool_pickets(made.rules, heights.between + heights.top, gap);
 }
 
 std::optional<Refusal> hold_triangle(Made& made, const Guard& guard) {

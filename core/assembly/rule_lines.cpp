@@ -50,6 +50,11 @@ Length opening_limit(const char* rule) {
     return *layout::greatest_of(*row);
 }
 
+void hold_pool_pickets(std::vector<RuleLine>& lines, Length tops, Length gap) {
+    if (layout::clearly_less(tops, inches(45.0)))
+        hold(lines, "pool-picket-gap", "gap between pickets, rails under 45 in apart", gap);
+}
+
 void hold(std::vector<RuleLine>& lines,
           const Bound& bound,
           const std::string& words,

@@ -14,6 +14,10 @@ void hold(std::vector<RuleLine>& lines, const char* rule, const std::string& wor
 /// The largest opening that a rule of that table allows; its sphere must not pass.
 [[nodiscard]] Length opening_limit(const char* rule);
 
+/// Of a pool's barrier: where tops of rails are less than 45 in apart (ISPSC 305) a foot finds the
+/// lower one, and the gap between pickets has a limit of its own.
+void hold_pool_pickets(std::vector<RuleLine>& lines, Length tops, Length gap);
+
 struct Bound {
     const char* rule;
     Length limit;

@@ -77,3 +77,25 @@ TEST_CASE("the elevation of a guard shows each post and picket where its figures
     CHECK(pickets == test::part(guard, "picket").count);
     CHECK(right == doctest::Approx(16.0 * 12.0)); // the run of the example
 }
+
+// ISPSC 305: with tops of rails less than 45 in apart, at most 1-3/4 in between pickets.
+TEST_CASE("rails of a pool guard under 45 in apart narrow the gaps between its pickets") {
+    const auto gaps = [](const char* bottom_gap, const char* fill) {
+        assembly::Values values = assembly::example_values(*assembly::find_kind("guard-run"));
+        test::set(values, "rule", "pool");
+        test::set(values, "height", "48 in");
+        test::set(values, "bottom_gap", bottom_gap);
+        test::set(values, "fill", fill);
+        std::vector<RuleLine> out;
+        for (const RuleLine& line : test::made("guard-run", values).rules)
+            if (std::string_view(line.rule) == "pool-picket-gap")
+                out.push_back(line);
+        return out;
+    };
+    // The bottom rail is a flat of 3/8 in: its top stands 45 in under 48 in at a gap of 2-5/8 in.
+    CHECK(gaps("2-9/16 in", "pickets").empty());
+    CHECK(gaps("2-5/8 in", "pickets").empty());
+    REQUIRE(gaps("2-11/16 in", "pickets").size() == 1);
+    CHECK(gaps("2-11/16 in", "pickets").front().held == Held::breaks);
+    CHECK(gaps("2-11/16 in", "midrail").empty());
+}

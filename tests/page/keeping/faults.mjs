@@ -129,7 +129,9 @@ test('no room at any one write: told, nothing lost, and saved as soon as there i
     await page.evaluate((number) => { window.refuse = number; }, write);
     await rename(page, name);
     await until('the name stands', async () => (await job_name(page)) === name);
-    const refused = await page.evaluate(() => (window.refuse === 0 ? window.refused_key : ''));
+    // The card comes some time after the name stands, and the fifth write not with every edit.
+    const refused = await until('a write is refused', () =>
+      page.evaluate(() => window.refuse === 0 && window.refused_key), 5000).catch(() => '');
     hit.push(refused.split('/')[0]);
     // Where somebody is on the page is no work of theirs; a snapshot is made again by itself.
     if (/^(journal\/.*\/(step|head)|card)\//.test(refused))

@@ -34,13 +34,14 @@ std::string spaced(std::string_view words) {
     return out;
 }
 
-/// "IRC, guard of a dwelling"; a rule of the trade has its words apart.
+/// "IRC, guard of a dwelling", "OSHA, midrail"; a rule of the trade has its words apart.
 std::string rule_title(std::string_view rule) {
     const layout::GuardLimit* row = layout::find_guard_limit(rule);
     const std::string_view begins = rule.substr(0, rule.find('-'));
     for (const Code& code : k_codes)
-        if (row != nullptr && begins == code.id)
-            return std::string(code.title) + ", " + row->what;
+        if (begins == code.id && begins != rule)
+            return std::string(code.title) + ", " +
+                   (row != nullptr ? row->what : spaced(rule.substr(begins.size() + 1)));
     return spaced(rule);
 }
 

@@ -54,6 +54,21 @@ void keep_steel_free(Drafter& draft, const std::vector<Spot>& spots) {
     draft.keep_free(box);
 }
 
+/// Nor on a line: in pieces as long as a letter, for a box around a slanting line holds much else.
+void keep_line_free(Drafter& draft, const std::vector<Spot>& spots) {
+    const double piece = draft.points(9.0);
+    for (std::size_t i = 1; i < spots.size(); ++i) {
+        const Spot from = spots[i - 1];
+        const Spot way{spots[i].x - from.x, spots[i].y - from.y};
+        const double pieces = std::ceil(std::hypot(way.x, way.y) / piece);
+        const auto at = [&](double share) {
+            return Spot{from.x + way.x * share, from.y + way.y * share};
+        };
+        for (double k = 0.0; k < pieces; k += 1.0)
+            keep_steel_free(draft, {at(k / pieces), at((k + 1.0) / pieces)});
+    }
+}
+
 void draw_span(Drafter& draft, const assembly::Span& span, PrintStyle style) {
     const Spot from = spot(span.from);
     const Spot to = spot(span.to);
@@ -71,7 +86,12 @@ void draw_span(Drafter& draft, const assembly::Span& span, PrintStyle style) {
     const auto beside = [&](double by) {
         return Spot{middle.x + out.x * by, middle.y + out.y * by};
     };
-    draft.label_where_free({beside(off), beside(-off), beside(2.0 * off)}, text, plan::k_none);
+    std::vector<Spot> places;
+    for (const double far : {1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0})
+        places.push_back(beside(far * off));
+    // A crowded figure is read with trouble, one that is left out is not read at all.
+    if (!draft.label_where_free(places, text, plan::k_none))
+        draft.label(places.front(), text, Anchor::middle);
 }
 
 } // namespace
@@ -84,6 +104,7 @@ Drawing draw_layout(const assembly::Elevation& elevation, PrintStyle style, Pict
             spots.push_back(spot(at));
         if (outline.shade == assembly::Shade::open) {
             draft.path(spots, Pen::outline);
+            keep_line_free(draft, spots);
             continue;
         }
         keep_steel_free(draft, spots);

@@ -23,6 +23,8 @@ TEST_CASE("a value that only a decimal tells from its bound is said as one") {
     CHECK(assembly::answer_words(line) == "breaks IRC, opening");
     line.rule = "hole-to-post";
     CHECK(assembly::answer_words(line) == "breaks hole to post");
+    line.rule = "osha-midrail";
+    CHECK(assembly::answer_words(line) == "breaks OSHA, midrail");
     CHECK(assembly::choice_words("osha") == "OSHA 1910.29, workplaces");
     CHECK(assembly::choice_words("notch-and-fold") == "notch and fold");
 }

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "assembly/kind.h"
 
 using namespace treadle;
@@ -30,6 +32,36 @@ TEST_CASE(
                 CHECK(point.y <= drawing.high.y);
             }
         CHECK(sheet::to_svg(drawing, 122, 62).find("<svg") != std::string::npos);
+        CHECK(drawing.labels.size() == made->elevation.spans.size());
+    }
+}
+
+TEST_CASE("the length of a hook's shank stands beside its bar, not on it") {
+    const job::Catalog catalog = archive::read_catalog().value();
+    const std::vector<Grade> none;
+    for (const char* kind : {"hook", "eye"}) {
+        CAPTURE(std::string(kind));
+        const auto made = assembly::make(kind,
+                                         "L1",
+                                         assembly::example_values(*assembly::find_kind(kind)),
+                                         {catalog, none, UnitSystem::inch});
+        REQUIRE(made.ok());
+        const sheet::Drawing drawing =
+            sheet::draw_layout(made->elevation, {UnitSystem::inch, 16}, sheet::k_flat_box);
+        Length right;
+        for (const sheet::Path& path : drawing.paths)
+            for (const sheet::Point& point : path.points)
+                right = std::max(right, point.x);
+        REQUIRE(drawing.labels.size() == 2);
+        const sheet::Label& shank = drawing.labels[1];
+        CHECK(shank.text == "shank 6 in");
+        // On paper a letter is under two thirds of its size wide; the picture is drawn smaller.
+        const double smaller =
+            std::max((drawing.high.x - drawing.low.x) / millimetres(sheet::k_flat_width_mm),
+                     (drawing.high.y - drawing.low.y) / millimetres(sheet::k_flat_height_mm));
+        const Length half = inches(shank.points / 72.0) * 0.66 *
+                            static_cast<double>(shank.text.size()) / 2.0 * smaller;
+        CHECK(shank.at.x - half > right);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "base/stable_sort.h"
 #include "sheet/arc.h"
 #include "sheet/hatch.h"
+#include "sheet/text_room.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,12 +18,6 @@ constexpr double k_balloon_points = 7.0;
 constexpr double k_hatch_points = 4.5; ///< from stroke to stroke, along the picture
 /// More figures than this on one line are thinned by a stride first: nobody could read them.
 constexpr std::size_t k_most_figures = 200;
-
-std::size_t glyphs(const std::string& text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
-    }));
-}
 
 double total_room(const std::vector<Figure>& figures) {
     double sum = 0.0;
@@ -124,7 +119,7 @@ std::vector<Point> straightened(const Path& path, Length within) {
 Point to_point(Spot spot) { return {millimetres(spot.x), millimetres(spot.y)}; }
 
 double Drafter::text_width(const std::string& text, double size) const {
-    return points(size * k_em_share * static_cast<double>(glyphs(text)));
+    return points(size * k_em_share * static_cast<double>(letters_of(text)));
 }
 
 void Drafter::include(Spot spot) {

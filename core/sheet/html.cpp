@@ -2,8 +2,35 @@
 
 #include "base/contracts.h"
 #include "base/text.h"
+#include "sheet/text_room.h"
+
+#include <algorithm>
 
 namespace treadle::sheet {
+
+namespace {
+
+constexpr std::size_t k_longest_word = 24; // "1910.147(a)(2)(ii)(A)," stays whole
+constexpr std::size_t k_longest_mark = 12;
+constexpr std::size_t k_piece = 8;
+
+std::string parted(std::string_view value, std::size_t longest) {
+    std::string out;
+    for (std::size_t at = 0; at < value.size();) {
+        const std::size_t end = std::min(value.find_first_of(" -", at), value.size());
+        const bool is_long = letters_of(value.substr(at, end - at)) > longest;
+        std::string_view word = value.substr(at, end + 1 - at);
+        at += word.size();
+        while (const std::size_t piece = is_long ? parting(word, k_piece) : 0) {
+            out += base::escape_markup(word.substr(0, piece)) + "<wbr/>";
+            word.remove_prefix(piece);
+        }
+        out += base::escape_markup(word);
+    }
+    return out;
+}
+
+} // namespace
 
 Html& Html::empty(const char* tag, std::string_view attributes) {
     out_ += '<';
@@ -32,8 +59,16 @@ Html& Html::close() {
 }
 
 Html& Html::text(std::string_view value) {
-    out_ += base::escape_markup(value);
+    out_ += parted(value, k_longest_word);
     return *this;
+}
+
+Html& Html::row_mark(std::string_view mark) {
+    return open("th", "scope=\"row\"").markup(parted(mark, k_longest_mark)).close();
+}
+
+Html& Html::title(std::string_view value) {
+    return open("title").markup(base::escape_markup(value)).close();
 }
 
 Html& Html::element(const char* tag, std::string_view value, std::string_view attributes) {

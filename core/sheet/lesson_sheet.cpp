@@ -11,7 +11,7 @@ void write_head(Html& html, const lesson::Results& results, const SheetOptions& 
     html.open("head");
     html.empty("meta", "charset=\"utf-8\"");
     html.empty("meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
-    html.element("title", "Results: " + results.title);
+    html.title("Results: " + results.title);
     if (options.style_address.empty())
         html.open("style").markup(worksheet_style()).close();
     else

@@ -78,7 +78,7 @@ std::vector<FullPicture> pictures_of(const TemplateInputs& in) {
 void write_head(Html& html, const TemplateOptions& options, const std::string& job_name) {
     html.open("head");
     html.empty("meta", "charset=\"utf-8\"");
-    html.element("title", "Templates: " + job_name);
+    html.title("Templates: " + job_name);
     if (options.style_address.empty())
         html.open("style").markup(worksheet_style()).close();
     else

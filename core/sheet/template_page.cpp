@@ -1,6 +1,7 @@
 #include "sheet/template_page.h"
 
 #include "base/text.h"
+#include "sheet/text_room.h"
 
 #include <algorithm>
 #include <array>
@@ -17,6 +18,8 @@ constexpr double k_head = 20.0;   // so that a plate of 8 in goes on Letter
 constexpr double k_foot = 19.0;   // level bars
 constexpr double k_right = 1.0;
 constexpr double k_overlap = 12.0;
+constexpr double k_number = 14.0; // "999/999"
+constexpr double k_small = 3.2;
 constexpr double k_inch = 25.4;
 
 struct Frame { ///< of one page, millimetres from its upper left corner, inside the margins
@@ -122,12 +125,17 @@ private:
         out_ += '>' + base::escape_markup(words) + "</text>";
     }
 
+    /// A mark may be cut, but not what it is of: behind its last colon.
     void write_head(int page, int all) {
-        std::string title = picture_.title;
+        constexpr double k_size = 4.4;
+        const std::size_t colon = std::min(picture_.title.rfind(": "), picture_.title.size());
+        std::string of = picture_.title.substr(colon);
         if (tiling_.pages() > 1)
-            title += ", sheet " + std::to_string(row_ * tiling_.columns + column_ + 1) + " of " +
-                     std::to_string(tiling_.pages());
-        text(0, 4.6, title, 4.4, true, Anchor::start);
+            of += ", sheet " + std::to_string(row_ * tiling_.columns + column_ + 1) + " of " +
+                  std::to_string(tiling_.pages());
+        const double room = (frame_.wide - k_number) / k_size - em_count(of);
+        const std::string mark = shortened(picture_.title.substr(0, colon), room);
+        text(0, 4.6, mark + of, k_size, true, Anchor::start);
         text(frame_.wide,
              4.6,
              std::to_string(page) + "/" + std::to_string(all),
@@ -173,24 +181,31 @@ private:
     }
 
     void write_foot(int page, int all, const std::string& job_name) {
-        std::string words =
-            job_name + " · template " + std::to_string(page) + " of " + std::to_string(all);
+        std::string words = " · template " + std::to_string(page) + " of " + std::to_string(all);
         for (const std::string& more : {options_.date, options_.program})
             if (!more.empty())
                 words += " · " + more;
         if (!options_.code.empty())
             words += " · job " + options_.code;
-        text(0, frame_.high - 0.8, words, 3.2, false, Anchor::start);
+        const std::string name = shortened(job_name, frame_.wide / k_small - em_count(words));
+        text(0, frame_.high - 0.8, name + words, k_small, false, Anchor::start);
+        write_stretch();
+    }
+
+    /// Beside the level bars, where they end and their words.
+    void write_stretch() {
         const PrinterFactors& factors = options_.factors;
-        if (factors.x != 1.0 || factors.y != 1.0)
-            text(frame_.wide,
-                 frame_.high - 11.4,
-                 "Stretched for " + (factors.printer.empty() ? "one printer" : factors.printer) +
-                     ": " + base::write_short(factors.x, 4) + " across, " +
-                     base::write_short(factors.y, 4) + " along",
-                 3.2,
-                 false,
-                 Anchor::end);
+        if (factors.x == 1.0 && factors.y == 1.0)
+            return;
+        const std::string begin = "Stretched for ";
+        const double room = frame_.wide - k_left - 4.0 * k_inch * factors.x - k_number;
+        const std::string printer =
+            factors.printer.empty() ? "one printer"
+                                    : shortened(factors.printer, room / k_small - em_count(begin));
+        const std::string by = base::write_short(factors.x, 4) + " across, " +
+                               base::write_short(factors.y, 4) + " along";
+        text(frame_.wide, frame_.high - 11.4, begin + printer, k_small, false, Anchor::end);
+        text(frame_.wide, frame_.high - 6.4, by, k_small, false, Anchor::end);
     }
 
     void write_path(const FullPath& path) {

@@ -17,7 +17,7 @@ void write_head(Html& html, const SheetInputs& in) {
     html.open("head");
     html.empty("meta", "charset=\"utf-8\"");
     html.empty("meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
-    html.element("title", "Worksheet: " + in.job.name);
+    html.title("Worksheet: " + in.job.name);
     if (in.options.style_address.empty())
         html.open("style").markup(worksheet_style()).close();
     else

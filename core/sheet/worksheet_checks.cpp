@@ -45,8 +45,7 @@ void write_measures(Html& html, const SheetInputs& in, const plan::Step& step) {
     const std::vector<plan::Measure> measures = plan::first_piece(part, step.operation);
     if (measures.empty())
         return;
-    html.open("tr").element(
-        "th", part.part->mark + ", " + std::to_string(step.operation + 1), "scope=\"row\"");
+    html.open("tr").row_mark(part.part->mark + ", " + std::to_string(step.operation + 1));
     html.open("td");
     for (const plan::Measure& measure : measures) {
         html.open("span", "class=\"measure\"").text(std::string(measure.what) + " ");

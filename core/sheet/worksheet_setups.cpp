@@ -140,7 +140,7 @@ void write_steps(Html& html,
                    "step/" + part.part->id + "/" + std::to_string(step.operation),
                    part.part->mark + ", operation " + std::to_string(step.operation + 1));
         html.close();
-        html.element("th", part.part->mark, "scope=\"row\"").open("td");
+        html.row_mark(part.part->mark).open("td");
         html.element("div",
                      std::to_string(index + 1) + ". " +
                          plan::operation_title(*part.part, index, style));

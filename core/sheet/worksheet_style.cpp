@@ -17,7 +17,8 @@ body.full-letter { page: full-letter; }
 body.full-a4 { page: full-a4; }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 186mm; color: #000; background: #fff;
-  font: 10pt/1.35 B612, Helvetica, Arial, sans-serif; font-variant-numeric: tabular-nums; }
+  font: 10pt/1.35 B612, Helvetica, Arial, sans-serif; font-variant-numeric: tabular-nums;
+  overflow-wrap: anywhere; }
 h1 { font-size: 20pt; margin: 0 0 1mm; }
 h2 { font-size: 14pt; margin: 7mm 0 2mm; border-bottom: 0.6mm solid #000; break-after: avoid; }
 h3 { font-size: 11.5pt; margin: 0 0 1.5mm; break-after: avoid; }
@@ -36,7 +37,7 @@ thead { display: table-header-group; }
 tr { break-inside: avoid; }
 tbody tr:first-child { break-before: avoid; }
 th, td { text-align: left; vertical-align: top; padding: 0.8mm 1.5mm 0.8mm 0;
-  border-bottom: 0.25mm solid #000; overflow-wrap: anywhere; }
+  border-bottom: 0.25mm solid #000; }
 thead th { font-size: 9pt; font-weight: normal; border-bottom-width: 0.5mm; overflow-wrap: normal; }
 tbody th { font-weight: bold; }
 th[scope="row"] { overflow-wrap: normal; }
@@ -53,7 +54,7 @@ li .verdict { white-space: normal; }
 .anchor::after { content: "]"; }
 .code { float: right; width: min-content; margin: -2mm -2mm 0 3mm; }
 .code svg { display: block; max-width: none; }
-.code figcaption { overflow-wrap: anywhere; padding: 0 2mm; }
+.code figcaption { padding: 0 2mm; }
 main { clear: both; }
 .verdict svg { vertical-align: -1pt; }
 .tick { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000;

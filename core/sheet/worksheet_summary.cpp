@@ -82,7 +82,7 @@ void write_summary(Html& html, const SheetInputs& in) {
     for (const auto& part : in.plan.parts) {
         const job::Part& made = *part->part;
         const Grade* grade = job::find_grade(in.job, in.catalog, made.grade);
-        html.open("tr").element("th", made.mark, "scope=\"row\"");
+        html.open("tr").row_mark(made.mark);
         html.element("td", std::to_string(made.count), "class=\"figure\"");
         html.element("td", plan::part_title(made, style));
         html.element("td", grade != nullptr ? grade->name : made.grade);
@@ -113,7 +113,7 @@ void write_not_made(Html& html, const SheetInputs& in) {
         if (part->outcome <= plan::Outcome::fits_up_to)
             continue;
         if (part->problem) {
-            html.open("tr").element("th", part->part->mark, "scope=\"row\"");
+            html.open("tr").row_mark(part->part->mark);
             html.element("td", "whole part").open("td");
             write_verdict(html, part->outcome, plan::verdict_words(*part, style));
             html.close();
@@ -125,7 +125,7 @@ void write_not_made(Html& html, const SheetInputs& in) {
             const plan::OperationPlan& operation = part->operations[i];
             if (operation.outcome <= plan::Outcome::fits_up_to)
                 continue;
-            html.open("tr").element("th", part->part->mark, "scope=\"row\"");
+            html.open("tr").row_mark(part->part->mark);
             html.element(
                 "td", std::to_string(i + 1) + ". " + plan::operation_title(*part->part, i, style));
             html.open("td");

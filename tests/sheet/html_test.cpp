@@ -12,6 +12,21 @@ TEST_CASE("text is escaped, tags are closed in order") {
     CHECK(sheet_test::fault_in_markup(made) == "");
 }
 
+TEST_CASE("a word longer than any of ours may be parted, but in the title") {
+    const auto text = [](std::string_view value) { return Html().text(value).take(); };
+    CHECK(text("counter-flange clearances") == "counter-flange clearances");
+    const std::string letters = "ABCDEFGHIJKLMNOPQRSTUVWX";
+    CHECK(text(letters + " " + letters) == letters + " " + letters);
+    CHECK(text(letters + "Y") == "ABCDEFGH<wbr/>IJKLMNOP<wbr/>QRSTUVWX<wbr/>Y");
+    CHECK(text("a " + letters + "<- b") == "a ABCDEFGH<wbr/>IJKLMNOP<wbr/>QRSTUVWX<wbr/>&lt;- b");
+    CHECK(text("") == "");
+    // Between letters that join the browser alone knows where.
+    const std::string joined =
+        "\u0634\u0628\u0643\u0629\u0634\u0628\u0643\u0629\u0634\u0628\u0643\u0629";
+    CHECK(text(joined) == joined);
+    CHECK(Html().title(letters + "<U").take() == "<title>" + letters + "&lt;U</title>\n");
+}
+
 TEST_CASE("a table has a caption and a head cell with scope for each column") {
     Html html;
     html.open_table("Cuts & holes", {"A", "B"});

@@ -150,7 +150,7 @@ async function watched_page(browser, origin, options) {
   return { context, page: await watch(context, await context.newPage(), origin) };
 }
 
-async function run_one(browser, origin, { name, options, body }) {
+async function run_one(browser, origin, { name, options, body }, say = 'FAIL') {
   const { alone, ...context_options } = options;
   const { context, page } = await watched_page(browser, origin, context_options);
   const from = Date.now();
@@ -164,7 +164,7 @@ async function run_one(browser, origin, { name, options, body }) {
     console.log(`  pass  ${name}  (${((Date.now() - from) / 1000).toFixed(1)} s)`);
     return true;
   } catch (error) {
-    console.log(`  FAIL  ${name}\n        ${String(error.message).split('\n').join('\n        ')}`);
+    console.log(`  ${say}  ${name}\n        ${String(error.message).split('\n').join('\n        ')}`);
     const file = `failed-${name.replace(/[^a-z0-9]+/gi, '-').slice(0, 60)}`;
     await picture(page, file).catch(() => {});
     return false;
@@ -208,23 +208,29 @@ export function with_pages(works) {
     })));
 }
 
-/** Runs what is registered (or what `only` matches); prints the line that tests/run reads. */
+/**
+ * Runs what is registered (or what `only` matches); prints the line that tests/run reads. What
+ * failed beside another test is tried once more alone, and said: two cores that also draw in
+ * software sometimes keep a page waiting for longer than a test thought possible.
+ */
 export async function run_all(only) {
   const chosen = tests.filter((one) => !only || one.name.includes(only));
+  const again = [];
   let passed = 0;
-  const run = async (browser, origin, one) => {
-    if (await run_one(browser, origin, one)) passed += 1;
-  };
   try {
     await with_browser(async (browser, origin) => {
       // Side by side, because a page mostly waits; what must be alone comes last, one by one.
       const waiting = chosen.filter((one) => !one.options.alone);
       const worker = async () => {
-        for (let one = waiting.shift(); one; one = waiting.shift()) await run(browser, origin, one);
+        for (let one = waiting.shift(); one; one = waiting.shift())
+          if (await run_one(browser, origin, one, 'once')) passed += 1;
+          else again.push(one);
       };
       await Promise.all(Array.from({ length: k_side_by_side }, worker));
-      for (const one of chosen.filter((each) => each.options.alone)) await run(browser, origin, one);
+      for (const one of [...chosen.filter((each) => each.options.alone), ...again])
+        if (await run_one(browser, origin, one)) passed += 1;
     });
+    if (again.length > 0) console.log(`  ${again.length} failed beside another test and ran again alone`);
   } catch (error) {
     console.log(`  FAIL  nothing could be opened: ${error.message}`);
   }

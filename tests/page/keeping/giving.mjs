@@ -17,7 +17,6 @@ async function mine(page, name = 'Mine') {
   await open(page);
   await accept_notice(page);
   await rename(page, name);
-  await until('the name', async () => (await job_name(page)) === name);
   await all_saved(page);
 }
 

@@ -15,11 +15,13 @@ export async function job_ids(page) {
   return [...new Set(keys.filter((key) => key.startsWith('journal/')).map((key) => key.split('/')[1]))];
 }
 
+/** Names the job, and waits until the page calls it so. */
 export async function rename(page, name) {
   await go(page, 'Sheets');
   const field = control(page, 'textbox', 'Name of the job');
   await field.fill(name);
   await field.press('Enter');
+  await until('the name stands', async () => (await job_name(page)) === name);
 }
 
 /** What the heading of the page calls the job. */

@@ -88,7 +88,7 @@ test('what keeps a section from a plan is named, with a key to its field', {}, a
 
 test('a search that is not over says how far it is', {}, async (page, context) => {
   const script = readFileSync(join(site, site_file('cutter.mjs')), 'utf8');
-  const slow = script.replace('port2.postMessage(0);', 'setTimeout(() => port2.postMessage(0), 400);');
+  const slow = script.replace('port2.postMessage(0);', 'setTimeout(() => port2.postMessage(0), 1500);');
   assert.notEqual(slow, script);
   // What the page checks is the file that was built; the worker is given the other one.
   await context.route(`**/${site_file('cutter.mjs')}`, async (route) =>

@@ -108,12 +108,14 @@ function remove(page, key) {
 
 test('no room at any one write: told, nothing lost, and saved as soon as there is', {}, async (page) => {
   await page.addInitScript(() => {
-    window.refuse = 0; // which of the coming writes fails; 0: none
+    window.refuse = 0; // which of the coming writes finds no room; 0: none
+    window.full = false; // from that one on, for the page tries again by itself
     for (const name of ['put', 'add']) {
       const real = IDBObjectStore.prototype[name];
       IDBObjectStore.prototype[name] = function (...values) {
-        if (window.refuse > 0 && --window.refuse === 0) {
-          window.refused_key = String(values[1]);
+        if (window.full || (window.refuse > 0 && --window.refuse === 0)) {
+          if (!window.full) window.refused_key = String(values[1]);
+          window.full = true;
           this.transaction.abort();
           throw new DOMException('full', 'QuotaExceededError');
         }
@@ -129,13 +131,13 @@ test('no room at any one write: told, nothing lost, and saved as soon as there i
     await rename(page, name);
     // The card comes some time after the name stands, and the fifth write not with every edit.
     const refused = await until('a write is refused', () =>
-      page.evaluate(() => window.refuse === 0 && window.refused_key), 5000).catch(() => '');
+      page.evaluate(() => window.full && window.refused_key), 5000).catch(() => '');
     hit.push(refused.split('/')[0]);
     // Where somebody is on the page is no work of theirs; a snapshot is made again by itself.
     if (/^(journal\/.*\/(step|head)|card)\//.test(refused))
       await until('it is told', async () =>
         /Not saved: the browser gives this page no more room/.test(await said(page)));
-    await page.evaluate(() => { window.refuse = 0; });
+    await page.evaluate(() => { window.refuse = 0; window.full = false; });
     await rename(page, `${name}, and on`);
     await all_saved(page);
     await until('the line is gone', async () => !/no more room/.test(await said(page)));

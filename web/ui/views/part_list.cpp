@@ -36,10 +36,11 @@ void full_row(Desk& desk, const ui::Rect& rect, const PartReading& part, bool ch
     mark.size = ui::TextSize::small;
     mark.silent = true;
     ui::verdict_mark(ui, touch.slots, mark);
-    // Above the second line, which needs the whole width.
+    // Above the second line, which needs the whole width; a long mark needs its own.
     const float high = rect.h * 0.54F;
-    paint_small(
-        ui, {touch.slots.x - k_picture_width, rect.y + 5, k_picture_width, high}, part.small);
+    if (touch.first_rest >= k_picture_width)
+        paint_small(
+            ui, {touch.slots.x - k_picture_width, rect.y + 5, k_picture_width, high}, part.small);
     if (touch.pressed)
         choose_part(desk, is.id);
 }

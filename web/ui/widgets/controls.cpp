@@ -201,7 +201,7 @@ RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& 
     Rect inner = rect;
     inner.cut_left(14);
     inner.cut_right(8);
-    const RowTouch result{ui.take_activation(full), inner.cut_right(row.slots_width, 6)};
+    RowTouch result{ui.take_activation(full), inner.cut_right(row.slots_width, 6)};
     if (!ui.is_visible(rect))
         return result;
     const Touch touch = ui.touch(full);
@@ -217,11 +217,15 @@ RowTouch list_row(Ui& ui, std::string_view id, const Rect& rect, const ListRow& 
     const float title_height = line_height(ui, TextSize::large);
     const float detail_height = row.detail.empty() ? 0 : line_height(ui, TextSize::small);
     const float top = rect.y + (rect.h - title_height - detail_height) / 2;
-    const Rect first{inner.x, top, inner.w, title_height};
-    const float used = draw_text(ui, first, row.title, {TextSize::large, true});
-    const float beside = used + 12 * scale;
-    if (!row.beside.empty() && beside < inner.w)
-        draw_text(ui, {first.x + beside, top + 1, inner.w - beside, title_height}, row.beside, {});
+    const float gap = 12 * scale;
+    const float kept = row.beside.empty() ? 0 : text_width(ui, row.beside) + gap;
+    const Rect first{inner.x, top, std::max(inner.w - kept, inner.w / 2), title_height};
+    float used = draw_text(ui, first, row.title, {TextSize::large, true});
+    if (!row.beside.empty() && used + gap < inner.w) {
+        const Rect beside{first.x + used + gap, top + 1, inner.w - used - gap, title_height};
+        used += gap + draw_text(ui, beside, row.beside, {});
+    }
+    result.first_rest = std::max(inner.w - used, 0.0F);
     draw_text(ui,
               {inner.x, top + title_height, inner.w, detail_height},
               row.detail,

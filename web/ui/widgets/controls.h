@@ -65,7 +65,8 @@ struct ListRow {
 
 struct RowTouch {
     bool pressed = false;
-    Rect slots; ///< the room kept at the right
+    Rect slots;           ///< the room kept at the right
+    float first_rest = 0; ///< width that the first line's words left; 0 of a row out of sight
 };
 
 /// Height of a row that leaves room between itself and the next, at least `least`.

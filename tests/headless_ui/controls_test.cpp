@@ -120,3 +120,29 @@ TEST_CASE("a list that grows shorter does not stay scrolled past its end") {
     page.host.settle();
     CHECK(page.offset() == 0);
 }
+
+TEST_CASE("a row says what the words of its first line left, so that nothing is drawn over them") {
+    const auto rest_of = [](const std::string& title, float wide) {
+        float rest = -1;
+        platform::headless::HeadlessPorts ports;
+        ui::Stage stage{ports, [&](ui::Ui& ui) {
+                            ui::ListRow row;
+                            row.title = title;
+                            row.beside = "\u00d7 14";
+                            row.slots_width = 100;
+                            const ui::Rect place{0, 0, wide, 80};
+                            rest = ui::list_row(ui, "row", place, row).first_rest;
+                        }};
+        platform::headless::Host host{ports, stage};
+        host.open({800, 600, 1, true});
+        host.settle();
+        return rest;
+    };
+    const float shortest = rest_of("HB1", 300);
+    CHECK(shortest > rest_of("L1-UK12", 300));
+    CHECK(rest_of("HB1", 340) == doctest::Approx(shortest + 40));
+    const std::string longest(40, 'W');
+    CHECK(rest_of(longest, 300) >= 0);
+    CHECK(rest_of(longest, 300) < 24); // under a letter of it: its count is there too
+    CHECK(rest_of("HB1", 120) >= 0);
+}

@@ -34,11 +34,6 @@ std::optional<supply::Wire> wire_of(std::string_view word) {
     return std::nullopt;
 }
 
-/// Per cent rounded up: against us.
-std::string per_cent(double share) {
-    return base::write_fixed(std::ceil(share * 1000.0 - 1e-9) / 10.0, 1) + " %";
-}
-
 /// The motor, or the first datum of it that is missing.
 struct Fed {
     supply::Motor motor;
@@ -64,9 +59,9 @@ PowerLine judged(const char* what, double share, double warn, double stop) {
     PowerLine line;
     line.outcome = share > stop ? Outcome::does_not_fit : Outcome::fits;
     line.warning = share > warn && share <= stop;
-    line.words = std::string(what) + " loses " + per_cent(share) + " of the voltage" +
-                 (share > stop   ? ", over the limit of " + per_cent(stop)
-                  : line.warning ? ", over the usual " + per_cent(warn)
+    line.words = std::string(what) + " loses " + supply::lost_per_cent(share) + " of the voltage" +
+                 (share > stop   ? ", over the limit of " + supply::lost_per_cent(stop)
+                  : line.warning ? ", over the usual " + supply::lost_per_cent(warn)
                                  : "");
     return line;
 }

@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 
+#include <cmath>
 #include <numbers>
 #include <optional>
 #include <string>
@@ -57,8 +58,6 @@ constexpr double k_dip_warned = 0.15;
 constexpr double k_dip_stopped = 0.30;
 
 double path_factor(Phases phases) { return phases == Phases::single ? 2.0 : std::numbers::sqrt3; }
-
-std::string per_cent(double share) { return base::write_fixed(share * 100.0, 1) + " %"; }
 
 /// Everything but the length; the ampacity before any drop.
 std::optional<base::Refusal> fault_of(const Cord& cord) {
@@ -234,12 +233,16 @@ base::Result<Voltage> cord_drop(const Cord& cord) {
     return drop;
 }
 
+std::string lost_per_cent(double share) {
+    return base::write_fixed(std::ceil(share * 1000.0 - 1e-9) / 10.0, 1) + " %";
+}
+
 base::Result<Working> cord_drop_working(const Cord& cord) {
     const auto drop = cord_drop(cord);
     if (!drop.ok())
         return drop.refusal();
     const double share = *drop / cord.voltage;
-    std::string note = per_cent(share) + " of the voltage.";
+    std::string note = lost_per_cent(share) + " of the voltage.";
     if (share > k_drop_stopped)
         note += " Over 5 %: do not run the machine on this cord.";
     else if (share > k_drop_warned)
@@ -263,7 +266,7 @@ base::Result<Working> cord_start_working(const Cord& cord, Current start) {
     const double share = dip / cord.voltage;
     if (share > 1.0)
         return base::Refusal{"start_current", "The whole voltage is lost on this cord.", ""};
-    std::string note = "At the start " + per_cent(share) +
+    std::string note = "At the start " + lost_per_cent(share) +
                        " of the voltage, the generator's own "
                        "dip not counted.";
     if (share > k_dip_stopped)

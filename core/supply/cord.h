@@ -18,6 +18,8 @@
 #include "quantity/electrical.h"
 #include "quantity/working.h"
 
+#include <string>
+
 #include "supply/motor.h"
 
 namespace treadle::supply {
@@ -73,5 +75,8 @@ inline constexpr double k_usual_drop = 0.03; ///< on a branch, by the code's inf
 /// Longest one way for a share of the voltage; `cord.length` is not looked at.
 [[nodiscard]] base::Result<Length> longest_cord(const Cord& cord, double share);
 [[nodiscard]] base::Result<Working> longest_cord_working(const Cord& cord, double share);
+
+/// Share of the voltage that is lost, in per cent with one decimal, rounded up: against us.
+[[nodiscard]] std::string lost_per_cent(double share);
 
 } // namespace treadle::supply

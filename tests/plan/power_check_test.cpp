@@ -7,6 +7,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace treadle;
 using plan::Outcome;
 using plan::PowerLine;
@@ -43,6 +45,13 @@ TEST_CASE("a good cord and a generator large enough fit, with their working") {
         CHECK(line.workings.size() == 2);
     }
     CHECK(found[0].words.find("1.9 %") != std::string::npos); // rounded against us
+    const auto said_in = [](const PowerLine& line, const char* words) {
+        return std::any_of(line.workings.begin(), line.workings.end(), [&](const Working& working) {
+            return working.note.find(words) != std::string::npos;
+        });
+    };
+    CHECK(said_in(found[0], "1.9 % of the voltage")); // and the same in its working
+    CHECK(said_in(found[1], "At the start 12.7 % of the voltage"));
     CHECK(found[1].words.find("12.7 %") != std::string::npos);
     CHECK(found[2].words.find("27.0 kVA") != std::string::npos); // 8.99 x 3 = 26.97
 }

@@ -44,7 +44,7 @@ std::string unit_words(PrintStyle style) {
 void write_header(Html& html, const SheetInputs& in) {
     html.open("header");
     write_code(html, in);
-    html.element("h1", in.job.name);
+    html.element("h1", in.job.name.empty() ? "Worksheet" : in.job.name);
     if (in.job.invented || in.shop.machine.invented)
         html.element("p",
                      in.job.invented && in.shop.machine.invented
@@ -89,7 +89,7 @@ void write_cautions(Html& html, const SheetInputs& in, std::optional<equipment::
 }
 
 std::string foot_words(const SheetInputs& in) {
-    std::string words = in.job.name + " · worksheet";
+    std::string words = in.job.name.empty() ? "worksheet" : in.job.name + " · worksheet";
     for (const std::string& more : {in.options.date, in.options.program})
         if (!more.empty())
             words += " · " + more;

@@ -139,6 +139,8 @@ void write_drawings(Html& html, const SheetInputs& in, const plan::PartPlan& par
 } // namespace
 
 void write_parts(Html& html, const SheetInputs& in) {
+    if (in.plan.parts.empty())
+        return;
     html.open("section", "class=\"parts\"").element("h2", "Part drawings");
     html.element("p",
                  "Running dimensions count from the heavy datum end and datum edge; each figure "

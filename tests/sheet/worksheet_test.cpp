@@ -75,6 +75,18 @@ TEST_CASE("a part that is not to be made is named with its reason, and is in no 
     CHECK(reason);
 }
 
+TEST_CASE("a job without parts and name is a worksheet all the same, without an empty section") {
+    Sample sample;
+    sample.job.name.clear();
+    sample.job.parts.clear();
+    sample.make();
+    const std::string html = html_of(sample);
+    CHECK(html.find("<h1>Worksheet</h1>") != std::string::npos);
+    CHECK(html.find("> · worksheet") == std::string::npos);
+    CHECK(html.find("Part drawings") == std::string::npos);
+    CHECK(sheet_test::fault_in_markup(html) == "");
+}
+
 TEST_CASE("names from a job never become markup") {
     Sample sample;
     const std::string evil = "<script>alert(1)</script>\" onload='x' &";

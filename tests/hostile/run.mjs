@@ -117,6 +117,7 @@ function sheet_of(file) {
 function escaping() {
   const demo = (name) => JSON.parse(readFileSync(join(root, 'assets', 'demo', name), 'utf8'));
   const usual = new Set(elements_of(sheet_of(demo('demo-inch.json'))).map((node) => node.tagName));
+  usual.add('wbr'); // ours, in a long word
   check('the usual worksheet runs nothing', !usual.has('script') && !usual.has('img') && !usual.has('iframe'));
   let taken = 0;
   let shown = 0;

@@ -152,6 +152,30 @@ test('printed: a layout of every kind, on both papers, in inch and metric', {}, 
   }
 });
 
+/** The demo with words that no blank parts, in all that a person types: broad letters, other scripts. */
+function with_long_words(units, word) {
+  const job = JSON.parse(readFileSync(demo(`demo-${units}.json`), 'utf8'));
+  const long = (length) => word.repeat(length).slice(0, length);
+  const parts = job.parts.map((part, index) => ({ ...part, mark: `${long(36)}${index}`, note: long(100) }));
+  job.shop.machine.stations.forEach((station, index) => { station.name = `${long(40)}${index}`; });
+  return { ...job, parts, name: long(80), note: long(150), due: long(40) };
+}
+
+for (const word of ['W', 'Ä', '鉄'])
+  test(`printed: words of many ${word}, with no blank between them`, {}, async (page) => {
+    for (const [units, paper] of [['inch', 'letter'], ['metric', 'a4']]) {
+      const file = join(pictures, `long-${units}.json`);
+      mkdirSync(pictures, { recursive: true });
+      writeFileSync(file, JSON.stringify(with_long_words(units, word)));
+      await printed_whole(page, ['sheet', file, '--only', 'summary,tools,set-ups,cutting,parts', '--paper', paper,
+        '--units', 'both'], `long-${paper}-${units}`, paper, 80);
+      const out = join(pictures, `long-templates-${paper}`);
+      const html = written(['template', file, '--all', '--paper', paper, '--factor-x', '1.002', '--printer', word.repeat(40)],
+        `${out}.html`);
+      await to_pdf(page, html, `${out}.pdf`, papers[paper].width - 2 * k_template_margin);
+    }
+  });
+
 /** A picture of grey values, out of poppler: { width, height, at(x, y) } */
 function picture_of(file, page, dots) {
   const pgm = execFileSync('pdftoppm', ['-r', String(dots), '-gray', '-f', String(page), '-l', String(page), file],
